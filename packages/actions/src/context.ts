@@ -1,0 +1,21 @@
+/** Who does it, where, and when: what every action needs besides its input. */
+import type { Db } from '@garboard/db/pool.ts';
+import type { Role } from '@garboard/domain/organisation/permission.ts';
+
+/** Who stands behind a change: a person signed in, a program's key, or the product's own upkeep. */
+export type Actor =
+  | { readonly kind: 'session'; readonly id: string; readonly role: Role }
+  | { readonly kind: 'api_key'; readonly id: string; readonly role: Role }
+  | { readonly kind: 'upkeep'; readonly id: string; readonly role: Role };
+
+/** `fingerprint` is a hash of what was asked, so that one key cannot stand for two different requests. */
+export type Once = { readonly key: string; readonly fingerprint: Buffer };
+
+export type ActionContext = {
+  readonly db: Db;
+  readonly organisationId: string;
+  readonly actor: Actor;
+  readonly requestId: string;
+  readonly now: Date;
+  readonly once?: Once;
+};

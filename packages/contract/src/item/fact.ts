@@ -1,0 +1,101 @@
+/** Dated statements about an item. Only ever added; a wrong one is struck out by a correction that names it. */
+import * as z from 'zod';
+import { CalendarDay, Id, Instant, pageOf, RecordedDate, words } from '../shared.ts';
+
+export const FACT_CODES = [
+  'manufactured',
+  'installed',
+  'printed_expiry',
+  'inspected',
+  'serviced',
+  'tested',
+  'replaced',
+  'overhauled',
+  'extended',
+  'activated',
+  'moved',
+  'meter',
+  'withdrawn',
+] as const;
+
+export const TEST_CODES = [
+  'visual',
+  'internal_examination',
+  'extended_service',
+  'hydrostatic',
+  'gas_inflation',
+  'necessary_additional_pressure',
+  'working_pressure',
+  'crack_test',
+  'valve_examination',
+  'onboard_check',
+  'drain',
+] as const;
+
+export const CAPACITY_CODES = [
+  'owner_or_skipper',
+  'crew',
+  'competent_person',
+  'surveyor',
+  'marine_inspector',
+  'rigger',
+  'gas_engineer',
+  'marine_engineer',
+  'electrician',
+  'sailmaker',
+  'yard',
+  'liferaft_service_station',
+  'fire_equipment_technician',
+  'maker',
+] as const;
+
+export const EVIDENCE_CODES = ['certificate', 'stamped', 'printed', 'record', 'owner_statement', 'unknown'] as const;
+
+export const DoneBy = z
+  .strictObject({
+    name: words(160).optional(),
+    capacity: z.enum(CAPACITY_CODES).optional().meta({ description: 'In what capacity; a rule’s clock is reset only by the competence it asks for.' }),
+    certificate: words(160).optional(),
+  })
+  .meta({ id: 'DoneBy' });
+
+const statement = {
+  fact: z.enum(FACT_CODES),
+  on: RecordedDate,
+  outcome: z.enum(['passed', 'failed', 'partly']).default('passed'),
+  test: z.enum(TEST_CODES).optional().meta({ description: 'Which test, service or examination, where a rule tells them apart.' }),
+  doneBy: DoneBy.optional(),
+  evidence: z.enum(EVIDENCE_CODES).default('unknown'),
+  until: CalendarDay.optional().meta({ description: '`extended` only: the last day the permission covers.' }),
+  reading: z.strictObject({ value: z.number().max(10_000_000), unit: z.enum(['hours', 'sea_miles']) }).optional(),
+  readOn: CalendarDay.optional().meta({
+    description: '`manufactured` and `printed_expiry`: the day it was read on the thing aboard. Default: today.',
+  }),
+  note: words(2000).optional(),
+};
+
+/** `corrects` names the fact that this one strikes out and stands in for. */
+export const NewFact = z.strictObject({ ...statement, corrects: Id.optional() }).meta({ id: 'NewFact' });
+export type NewFact = z.infer<typeof NewFact>;
+
+export const Fact = z
+  .object({
+    id: Id,
+    itemId: Id,
+    ...statement,
+    outcome: z.enum(['passed', 'failed', 'partly']),
+    evidence: z.enum(EVIDENCE_CODES),
+    recordedAt: Instant,
+    recordedBy: z.string(),
+    corrects: Id.nullable(),
+    struckOutBy: Id.nullable().meta({ description: 'The correction that struck this fact out; it stays visible.' }),
+  })
+  .meta({ id: 'Fact' });
+export type Fact = z.infer<typeof Fact>;
+export const FactPage = pageOf(Fact, 'FactPage');
+
+/** A fact that is not stored, for `POST /v1/due-dates/explain`. */
+export const UnstoredFact = z
+  .strictObject({ ...statement, id: z.string().max(60).optional(), recordedAt: Instant.optional(), corrects: z.string().max(60).optional() })
+  .meta({ id: 'UnstoredFact' });
+export type UnstoredFact = z.infer<typeof UnstoredFact>;

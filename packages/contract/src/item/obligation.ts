@@ -1,0 +1,86 @@
+/** What a rule makes of an item's facts, with its reasoning. Dates are absent where they have no meaning. */
+import * as z from 'zod';
+import { CalendarDay, Duration, Id } from '../shared.ts';
+import { SchemeCode } from '../vessel/vessel.ts';
+import { CAPACITY_CODES, FACT_CODES, TEST_CODES } from './fact.ts';
+
+export const WeightCode = z
+  .enum(['law', 'certificate', 'insurer', 'maker', 'common_practice', 'own'])
+  .meta({ id: 'WeightCode', description: 'What stands behind it.' });
+
+export const StandingCode = z.enum(['overdue', 'due', 'in_date', 'unknown']).meta({ id: 'StandingCode' });
+
+export const Action = z
+  .object({ kind: z.enum(['service', 'inspect', 'test', 'replace', 'withdraw', 'overhaul']), words: z.string() })
+  .meta({ id: 'Action', example: { kind: 'service', words: 'Service at an approved station' } });
+
+export const Source = z
+  .object({
+    publication: z.string().nullable(),
+    clause: z.string().nullable(),
+    address: z.string().nullable(),
+    status: z.enum(['read', 'second_hand', 'memory', 'common_practice']),
+  })
+  .meta({ id: 'Source', description: 'Where the figure stands, and how far it was checked.' });
+
+const CountedLimit = z
+  .object({ limit: z.string(), on: CalendarDay.nullable(), factIds: z.array(z.string()) })
+  .meta({ id: 'CountedLimit' });
+
+const Missing = z.object({ what: z.string(), whereFound: z.string() }).meta({ id: 'Missing' });
+
+const WouldChangeIt = z
+  .object({
+    act: z.enum(FACT_CODES),
+    test: z.enum(TEST_CODES).optional(),
+    by: z.array(z.enum(CAPACITY_CODES)),
+    plus: Duration.nullable(),
+    ifDoneOn: CalendarDay.meta({ description: 'The day the answer is asked as at.' }),
+    movesTo: CalendarDay.nullable(),
+  })
+  .meta({ id: 'WouldChangeIt' });
+
+export const Explanation = z
+  .object({
+    sentence: z.string(),
+    source: Source,
+    binds: CountedLimit.nullable(),
+    alsoCounted: z.array(CountedLimit),
+    setAside: z.array(z.object({ factId: z.string(), why: z.string() })),
+    assumed: z.array(z.string()),
+    doubts: z.array(z.string()),
+    missing: z.array(Missing),
+    wouldChangeIt: z.array(WouldChangeIt),
+  })
+  .meta({ id: 'Explanation' });
+
+const dates = {
+  dueOn: CalendarDay.optional(),
+  overdueAfter: CalendarDay.optional().meta({ description: 'The last day on which nothing is wrong yet.' }),
+  expiresOn: CalendarDay.optional(),
+  replaceBy: CalendarDay.optional(),
+  latestPermittedOn: CalendarDay.optional(),
+  windows: z.array(z.object({ opens: CalendarDay, closes: CalendarDay })),
+};
+
+export const Obligation = z
+  .object({
+    ruleId: z.string(),
+    duty: z.string(),
+    scheme: SchemeCode,
+    weight: WeightCode,
+    action: Action,
+    ...dates,
+    standing: StandingCode,
+    explanation: Explanation,
+  })
+  .meta({ id: 'Obligation' });
+export type Obligation = z.infer<typeof Obligation>;
+
+export const ObligationList = z
+  .object({ asOf: CalendarDay, items: z.array(Obligation), nextCursor: z.null() })
+  .meta({ id: 'ObligationList' });
+export type ObligationList = z.infer<typeof ObligationList>;
+
+/** A fact just recorded, with what it changed. */
+export const DueDates = z.object({ itemId: Id, asOf: CalendarDay, obligations: z.array(Obligation) });

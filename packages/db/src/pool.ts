@@ -1,0 +1,34 @@
+/** The door to PostgreSQL. Dates stay text: pg's own parsing would make them moments in the server's zone. */
+import { Kysely, PostgresDialect } from 'kysely';
+import pg from 'pg';
+import type { Database } from './schema.ts';
+
+const DATE = 1082;
+const BIGINT = 20;
+const types = {
+  getTypeParser: (oid: number, format?: 'text' | 'binary') => {
+    if (oid === DATE) return (text: string) => text;
+    if (oid === BIGINT) return Number;
+    return pg.types.getTypeParser(oid, format);
+  },
+} as pg.CustomTypesConfig;
+
+export type Db = Kysely<Database>;
+export type Pools = { readonly app: Db; readonly owner: Db; close(): Promise<void> };
+export type PoolOptions = { readonly url: string; readonly size?: number; onError?(error: Error): void };
+
+/** The application's role, and one generic plan a statement: with tenants of every size a custom plan is re-made for ever. */
+const AS_APPLICATION = '-c role=garboard_app -c plan_cache_mode=force_generic_plan -c jit=off';
+
+/** Two pools on one address: `app` under row-level security for everything, `owner` for migrations and administration. */
+export function openPools({ url, size = 4, onError = () => {} }: PoolOptions): Pools {
+  const app = new pg.Pool({ connectionString: url, max: size, types, options: AS_APPLICATION });
+  const owner = new pg.Pool({ connectionString: url, max: 2, types });
+  for (const pool of [app, owner]) pool.on('error', onError);
+  const pools = { app: kysely(app), owner: kysely(owner) };
+  return { ...pools, close: async () => void (await Promise.all([pools.app.destroy(), pools.owner.destroy()])) };
+}
+
+function kysely(pool: pg.Pool): Db {
+  return new Kysely<Database>({ dialect: new PostgresDialect({ pool }) });
+}

@@ -1,0 +1,151 @@
+/** The tables as Kysely sees them. A `date` column is ISO text; `infinity` stands for "no date to go by". */
+import type { ColumnType } from 'kysely';
+
+type Instant = ColumnType<Date, Date | string, Date | string>;
+type Secret = { organisation_id: string; id: string; role: string; secret_hash: Buffer; created_at: Instant; expires_at: Instant };
+type Json<T> = ColumnType<T, string, string>;
+type MaybeJson<T> = ColumnType<T | null, string | null, string | null>;
+
+export type VesselTable = {
+  organisation_id: string;
+  id: string;
+  name: string;
+  type: string | null;
+  built_year: number | null;
+  length_overall_m: number | null;
+  hull_material: string | null;
+  rig: string | null;
+  beam_m: number | null;
+  draught_m: number | null;
+  waterline_length_m: number | null;
+  displacement_kg: number | null;
+  persons_max: number | null;
+  identifiers: Json<Record<string, string>>;
+  value_minor: number | null;
+  value_currency: string | null;
+  schemes: string[];
+  time_zone: string;
+  home_port: string | null;
+  created_at: Instant;
+  version: number;
+};
+
+export type SituationTable = {
+  organisation_id: string;
+  id: string;
+  vessel_id: string;
+  starts_on: string;
+  place: string;
+  use: string;
+  dismantled: boolean;
+  under_repair: boolean;
+  recorded_at: Instant;
+};
+
+export type VesselEventTable = {
+  organisation_id: string;
+  id: string;
+  vessel_id: string;
+  event: string;
+  on_day: string;
+  planned: boolean;
+  note: string | null;
+  recorded_at: Instant;
+};
+
+export type ItemTable = {
+  organisation_id: string;
+  id: string;
+  vessel_id: string;
+  kind: string;
+  label: string;
+  zone: string | null;
+  quantity: number;
+  maker: string | null;
+  model: string | null;
+  serial_number: string | null;
+  attributes: Json<Record<string, string | number | boolean>>;
+  withdrawn: boolean;
+  created_at: Instant;
+  version: number;
+};
+
+export type FactTable = {
+  organisation_id: string;
+  id: string;
+  item_id: string;
+  fact: string;
+  on_text: string;
+  outcome: string;
+  test: string | null;
+  done_by: MaybeJson<{ name?: string; capacity?: string; certificate?: string }>;
+  evidence: string;
+  until_day: string | null;
+  reading: MaybeJson<{ value: number; unit: string }>;
+  read_on: string | null;
+  note: string | null;
+  corrects: string | null;
+  recorded_at: Instant;
+  recorded_by: string;
+};
+
+export type ObligationTable = {
+  organisation_id: string;
+  item_id: string;
+  rule_id: string;
+  duty: string;
+  vessel_id: string;
+  scheme: string;
+  weight: string;
+  action_kind: string;
+  action_words: string;
+  overdue_after: string;
+  due_on: string;
+  expires_on: string | null;
+  replace_by: string | null;
+  latest_permitted_on: string | null;
+  windows: Json<unknown>;
+  explanation: Json<unknown>;
+};
+
+export type Database = {
+  organisation: { id: string; name: string; time_zone: string; created_at: Instant };
+  api_key: Secret & { name: string; revoked_at: ColumnType<Date | null, Date | null | undefined, Date | null> };
+  sign_in_link: Secret & { used_at: ColumnType<Date | null, Date | null | undefined, Date | null> };
+  session: Secret;
+  vessel: VesselTable;
+  situation: SituationTable;
+  vessel_event: VesselEventTable;
+  item: ItemTable;
+  fact: FactTable;
+  obligation: ObligationTable;
+  day_count: { organisation_id: string; overdue_after: string; due_on: string; weight: string; n: number };
+  vessel_standing: {
+    organisation_id: string;
+    vessel_id: string;
+    items: number;
+    dated: number;
+    undated: number;
+    earliest_overdue_after: string | null;
+  };
+  idempotency: {
+    organisation_id: string;
+    credential_id: string;
+    key: string;
+    fingerprint: Buffer;
+    value: MaybeJson<unknown>;
+    created_at: Instant;
+  };
+  audit: {
+    organisation_id: string;
+    id: string;
+    at: Instant;
+    actor: string;
+    request_id: string;
+    verb: string;
+    subject: string;
+    subject_id: string;
+    before: MaybeJson<unknown>;
+    after: MaybeJson<unknown>;
+  };
+};
