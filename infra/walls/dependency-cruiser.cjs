@@ -7,7 +7,7 @@ const TEST_FILE = '[.]test[.]tsx?$';
 const HARNESS = '^tests/src/support/';
 const ANY_LIBRARY = 'node_modules/';
 /** A file that does not exist is the type-checker's to report. */
-const UNRESOLVED = '^[.]';
+const UNRESOLVED = '^([.]|@garboard/)';
 
 const packages = (...names) => names.map((name) => `^packages/${name}/`);
 const libraries = (...names) => names.map((name) => `node_modules/(@types/)?${name}/`);
