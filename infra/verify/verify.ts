@@ -23,7 +23,8 @@ function tool(script: string, ...args: string[]): Promise<string[]> {
 
 const files = readRepository(root);
 const STEPS: Record<string, () => Promise<string[]> | string[]> = {
-  'format and lint': () => tool('@biomejs/biome/bin/biome', 'check', '--config-path', 'infra/biome', '.'),
+  'format and lint': () =>
+    tool('@biomejs/biome/bin/biome', 'check', '--config-path', 'infra/biome', '--reporter=concise', '.'),
   types: () => tool('typescript7/bin/tsc', '--noEmit', '--pretty', 'false'),
   walls: () => checkWalls(root),
   'unused code': () => tool('knip/bin/knip.js', '--no-progress'),

@@ -1,0 +1,39 @@
+/** The embedded PostgreSQL in a folder of its own, without the patience of a real disk. */
+import { existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { startPostgres } from '@garboard/embedded/start-postgres.ts';
+import type { DatabaseServer } from './database-server.ts';
+
+const PREFIX = 'garboard-test-';
+/** Nothing here outlives the run, so nothing need survive a power cut. */
+const SETTINGS = { fsync: 'off', synchronous_commit: 'off', full_page_writes: 'off', max_connections: '100' };
+
+export async function startEmbedded(): Promise<DatabaseServer> {
+  await sweep();
+  const dataDir = mkdtempSync(path.join(tmpdir(), `${PREFIX}${process.pid}-`));
+  const server = await startPostgres({ dataDir, port: 0, settings: SETTINGS });
+  const stop = async () => {
+    await server.stop();
+    rmSync(dataDir, { recursive: true, force: true });
+  };
+  return { words: 'the embedded server', url: server.url, stop };
+}
+
+/** What a killed run left behind: a folder named after a process that is gone, perhaps with its server still running. */
+async function sweep(): Promise<void> {
+  for (const name of readdirSync(tmpdir()).filter((entry) => entry.startsWith(PREFIX))) {
+    if (isRunning(Number.parseInt(name.slice(PREFIX.length), 10))) continue;
+    const dataDir = path.join(tmpdir(), name);
+    if (existsSync(path.join(dataDir, 'pg.json'))) await (await startPostgres({ dataDir, port: 0 })).stop();
+    rmSync(dataDir, { recursive: true, force: true });
+  }
+}
+
+function isRunning(pid: number): boolean {
+  try {
+    return process.kill(pid, 0);
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code === 'EPERM';
+  }
+}

@@ -1,0 +1,46 @@
+/** A database of the run's own on the server, migrated once and dropped at the end, so that runs never meet. */
+import { randomBytes } from 'node:crypto';
+import { migrate } from '@garboard/db/migrate.ts';
+import { openPools } from '@garboard/db/pool.ts';
+import pg from 'pg';
+
+export type TestDatabase = { readonly url: string; drop(): Promise<void> };
+
+/** Empty: without tables. */
+export async function createEmptyDatabase(serverUrl: string): Promise<TestDatabase> {
+  const name = `garboard_test_${randomBytes(6).toString('hex')}`;
+  await ask(serverUrl, `create database ${name}`);
+  const url = new URL(serverUrl);
+  url.pathname = `/${name}`;
+  return {
+    url: url.href,
+    drop: async () => void (await ask(serverUrl, `drop database if exists ${name} with (force)`)),
+  };
+}
+
+export async function createMigratedDatabase(serverUrl: string): Promise<TestDatabase> {
+  const database = await createEmptyDatabase(serverUrl);
+  const pools = openPools({ url: database.url });
+  try {
+    await migrate(pools.owner);
+  } finally {
+    await pools.close();
+  }
+  return database;
+}
+
+/** For example `18.4`. */
+export async function serverVersion(serverUrl: string): Promise<string> {
+  const { rows } = await ask(serverUrl, 'show server_version');
+  return rows[0]?.server_version ?? 'unknown';
+}
+
+async function ask(url: string, statement: string): Promise<pg.QueryResult<{ server_version?: string }>> {
+  const client = new pg.Client({ connectionString: url });
+  await client.connect();
+  try {
+    return await client.query(statement);
+  } finally {
+    await client.end();
+  }
+}
