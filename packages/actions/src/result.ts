@@ -11,7 +11,10 @@ export type Failure =
   | { readonly kind: 'conflict'; readonly detail: string }
   | { readonly kind: 'key_reused' };
 
-export type Result<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly failure: Failure };
+/** `replayed`: the value of an earlier request with the same key; nothing was done again. Values are plain JSON. */
+export type Result<T> =
+  | { readonly ok: true; readonly value: T; readonly replayed?: boolean }
+  | { readonly ok: false; readonly failure: Failure };
 
-export const done = <T>(value: T): Result<T> => ({ ok: true, value });
+export const done = <T>(value: T): { readonly ok: true; readonly value: T } => ({ ok: true, value });
 export const refused = (failure: Failure): { readonly ok: false; readonly failure: Failure } => ({ ok: false, failure });

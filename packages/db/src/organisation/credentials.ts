@@ -95,3 +95,8 @@ export async function revokeApiKey(tx: Scoped, keyId: string, now: Date): Promis
     .executeTakeFirst();
   return numUpdatedRows === 1n;
 }
+
+export async function deleteRunOutSessions(tx: Scoped, now: Date): Promise<number> {
+  const { numDeletedRows } = await tx.deleteFrom('session').where('expires_at', '<=', now).executeTakeFirstOrThrow();
+  return Number(numDeletedRows);
+}

@@ -50,3 +50,8 @@ export async function updateVessel(tx: Scoped, id: string, version: number, chan
     .executeTakeFirst();
   return row ? toVesselRecord(row) : null;
 }
+
+export async function listVesselIds(tx: Scoped): Promise<string[]> {
+  const rows = await tx.selectFrom('vessel').select('id').orderBy('id').execute();
+  return rows.map(({ id }) => id);
+}

@@ -1,0 +1,39 @@
+/** `npm run --silent admin -- <command>`: what only somebody at the machine may do. */
+import { parseArgs } from 'node:util';
+import { runCommand } from './admin-commands.ts';
+import { readConfig } from './config.ts';
+import { openDatabase } from './open-database.ts';
+
+const USAGE = `usage: npm run --silent admin -- <command>
+  create-organisation NAME [--time-zone ZONE]
+  create-api-key --organisation NAME --role ROLE [--name WORDS] [--days N]     prints only the key
+  create-sign-in-link --organisation NAME [--role ROLE]                        prints only the link's path
+  revoke-api-key KEY
+  check                                                                        works every due date out again`;
+
+try {
+  const { values, positionals } = parseArgs({
+    allowPositionals: true,
+    options: {
+      organisation: { type: 'string' },
+      role: { type: 'string' },
+      name: { type: 'string' },
+      days: { type: 'string' },
+      'time-zone': { type: 'string' },
+    },
+  });
+  const database = await openDatabase(readConfig(process.env), () => {});
+  try {
+    const answer = await runCommand(database.pools, positionals, values, new Date());
+    if (answer.ok) process.stdout.write(`${answer.line}\n`);
+    else {
+      process.stderr.write(`${answer.line}\n${answer.usage ? `${USAGE}\n` : ''}`);
+      process.exitCode = 1;
+    }
+  } finally {
+    await database.close();
+  }
+} catch (fault) {
+  process.stderr.write(`${fault instanceof Error ? fault.message : String(fault)}\n`);
+  process.exitCode = 1;
+}

@@ -1,0 +1,16 @@
+/** The one process: database, API, scheduler and dashboard, started in order and stopped in the reverse. */
+import { readConfig } from './config.ts';
+import { progressOn } from './progress.ts';
+import { startGarboard } from './start-garboard.ts';
+import { onSignals } from './signals.ts';
+
+const progress = progressOn(process.stdout);
+const stopping = onSignals((line) => progress.say(line));
+
+try {
+  const garboard = await startGarboard(readConfig(process.env), progress);
+  await stopping.use(() => garboard.stop());
+} catch (fault) {
+  process.stderr.write(`garboard could not start: ${fault instanceof Error ? fault.message : String(fault)}\n`);
+  process.exitCode = 1;
+}

@@ -1,0 +1,43 @@
+/**
+ * Ctrl-C and SIGTERM. npm passes a signal on while the terminal sends it too, so it comes twice: both mean
+ * the same one stop. A signal during the start is kept and acted on as soon as there is something to stop.
+ */
+const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
+/** After this the process ends whatever is still open. */
+const FORCED_AFTER_MS = 9_000;
+
+export type Stopping = { use(stop: () => Promise<void>): Promise<void> };
+
+export function onSignals(say: (line: string) => void): Stopping {
+  let asked = false;
+  let stop: (() => Promise<void>) | null = null;
+  let stopped: Promise<void> | null = null;
+  const act = () => {
+    if (!asked || !stop) return;
+    stopped ??= end(stop, say);
+  };
+  for (const signal of SIGNALS) {
+    process.on(signal, () => {
+      if (!asked) say('Stopping …');
+      asked = true;
+      act();
+    });
+  }
+  return {
+    async use(theStop) {
+      stop = theStop;
+      act();
+    },
+  };
+}
+
+async function end(stop: () => Promise<void>, say: (line: string) => void): Promise<void> {
+  const forced = setTimeout(() => {
+    say('Stopped by force.');
+    process.exit(1);
+  }, FORCED_AFTER_MS);
+  await stop();
+  clearTimeout(forced);
+  say('Stopped.');
+  process.exit(0);
+}

@@ -1,0 +1,46 @@
+/** Puts the parts together. The only place that knows them all. */
+import { createApp } from '@garboard/api/app.ts';
+import { startScheduler } from '@garboard/scheduler/start-scheduler.ts';
+import { pino } from 'pino';
+import { DASHBOARD_DIST, dashboardBuild } from './build-dashboard.ts';
+import type { Config } from './config.ts';
+import { seedOnFirstStart, signInLinks } from './demo.ts';
+import { listen } from './listen.ts';
+import { openDatabase } from './open-database.ts';
+import type { Progress } from './progress.ts';
+import { VERSION } from './version.ts';
+
+export type Garboard = { readonly address: string; stop(): Promise<void> };
+
+export async function startGarboard(config: Config, progress: Progress): Promise<Garboard> {
+  const log = pino({ level: config.logLevel }, pino.destination({ fd: 2, sync: true }));
+  const build = await dashboardBuild();
+  if (build) await progress.step('Building the dashboard', build);
+  const words = config.databaseUrl ? 'Opening the database' : 'Starting PostgreSQL';
+  const database = await progress.step(words, () => openDatabase(config, (error) => log.error({ error: error.message }, 'database')));
+  try {
+    if (config.demo) await seedOnFirstStart(database.pools, new Date(), progress);
+    const { app, owner } = database.pools;
+    const now = () => new Date();
+    const scheduler = await startScheduler({ url: database.url, owner, app, now, log: ({ level, message, ...rest }) => log[level](rest, message) });
+    const api = createApp({ pools: database.pools, now, log: (entry) => log.info(entry), dashboardDir: DASHBOARD_DIST, version: VERSION });
+    const server = await listen(api.fetch, config.port, config.host);
+    const stop = async () => {
+      await server.stop();
+      await scheduler.stop();
+      await database.close();
+    };
+    await announce(config, database.pools.owner, server.address, progress);
+    return { address: server.address, stop };
+  } catch (fault) {
+    await database.close();
+    throw fault;
+  }
+}
+
+async function announce(config: Config, owner: Parameters<typeof signInLinks>[0], address: string, progress: Progress): Promise<void> {
+  if (config.demo) {
+    for (const { name, path } of await signInLinks(owner, new Date())) progress.say(`Sign in to ${name}: ${address}${path}`);
+  }
+  progress.say(`Ready at ${address}`);
+}

@@ -1,0 +1,41 @@
+/** Hosts the jobs: what has to happen though nobody asks. Start and stop are a pair; stop waits for a running job. */
+import type { Db } from '@garboard/db/pool.ts';
+import { PgBoss } from 'pg-boss';
+import { installJobs, JOBS_SCHEMA } from './install-jobs.ts';
+import { checkStandings } from './upkeep/check-standings.job.ts';
+import { forgetRunOut } from './upkeep/forget-run-out.job.ts';
+
+export type SchedulerDeps = {
+  readonly url: string;
+  readonly owner: Db;
+  readonly app: Db;
+  now(): Date;
+  log(entry: { level: 'info' | 'warn' | 'error'; message: string } & Record<string, unknown>): void;
+};
+export type Job = { readonly name: string; readonly cron: string; run(deps: SchedulerDeps): Promise<void> };
+export type Scheduler = { stop(): Promise<void> };
+
+export const JOBS: readonly Job[] = [checkStandings, forgetRunOut];
+
+export async function startScheduler(deps: SchedulerDeps): Promise<Scheduler> {
+  await installJobs(deps.owner);
+  const boss = new PgBoss({
+    connectionString: deps.url,
+    options: '-c role=garboard_app',
+    schema: JOBS_SCHEMA,
+    max: 2,
+    migrate: false,
+    createSchema: false,
+    reindex: false,
+  });
+  boss.on('error', (error) => deps.log({ level: 'error', message: 'scheduler', error: error.message }));
+  await boss.start();
+  for (const job of JOBS) await host(boss, job, deps);
+  return { stop: () => boss.stop({ graceful: true, timeout: 5_000 }) };
+}
+
+async function host(boss: PgBoss, job: Job, deps: SchedulerDeps): Promise<void> {
+  await boss.createQueue(job.name);
+  await boss.work(job.name, { pollingIntervalSeconds: 5 }, async () => job.run(deps));
+  await boss.schedule(job.name, job.cron, null, { tz: 'UTC' });
+}

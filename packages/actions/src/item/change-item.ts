@@ -1,0 +1,31 @@
+/** Changes what is written of an item. Attributes can change its obligations. */
+import type { ItemParticulars, ItemRecord } from '@garboard/db/item/item-record.ts';
+import { loadItem, updateItem } from '@garboard/db/item/items.ts';
+import { lockVessel } from '@garboard/db/vessel/vessels.ts';
+import { audit } from '../audit.ts';
+import type { ActionContext } from '../context.ts';
+import { done, type Result, refused } from '../result.ts';
+import { write } from '../write.ts';
+import { refreshObligations } from './refresh-obligations.ts';
+
+export type ItemChange = {
+  readonly itemId: string;
+  readonly expectedVersion: number;
+  /** What is absent stays; `null` takes it away. */
+  readonly change: Partial<ItemParticulars>;
+};
+
+export function changeItem(ctx: ActionContext, { itemId, expectedVersion, change }: ItemChange): Promise<Result<ItemRecord>> {
+  return write(ctx, 'keep_register', async (write) => {
+    const found = await loadItem(write.tx, itemId);
+    if (!found) return refused({ kind: 'not_found' });
+    await lockVessel(write.tx, found.vesselId);
+    const before = (await loadItem(write.tx, itemId)) ?? found;
+    if (before.version !== expectedVersion) return refused({ kind: 'stale', version: before.version });
+    const after = await updateItem(write.tx, itemId, expectedVersion, { ...before, ...change });
+    if (!after) return refused({ kind: 'stale', version: before.version });
+    await audit(write, { verb: 'change_item', subject: 'item', subjectId: itemId, before, after });
+    await refreshObligations(write.tx, ctx.organisationId, after.vesselId, [itemId]);
+    return done(after);
+  });
+}

@@ -1,0 +1,65 @@
+/** Records one dated statement about an item; what follows from it is right when this returns. */
+import { type FactRecord, toFact } from '@garboard/db/item/fact-record.ts';
+import { insertFact } from '@garboard/db/item/facts.ts';
+import type { ItemRecord } from '@garboard/db/item/item-record.ts';
+import { loadItem, touchItem } from '@garboard/db/item/items.ts';
+import { loadItemHistories } from '@garboard/db/item/load-histories.ts';
+import { lockVessel } from '@garboard/db/vessel/vessels.ts';
+import { formatDay } from '@garboard/domain/calendar/day.ts';
+import { dayInZone } from '@garboard/domain/calendar/day-in-zone.ts';
+import { factProblems } from '@garboard/domain/item/fact-problems.ts';
+import type { Obligation } from '@garboard/domain/item/obligation.ts';
+import { actorText, audit } from '../audit.ts';
+import type { ActionContext } from '../context.ts';
+import { newId } from '../new-id.ts';
+import { done, type Result, refused } from '../result.ts';
+import { type Write, write } from '../write.ts';
+import { refreshObligations } from './refresh-obligations.ts';
+
+export type FactInput = Omit<FactRecord, 'id' | 'itemId' | 'recordedAt' | 'recordedBy'>;
+export type NewFact = { readonly itemId: string; readonly expectedVersion?: number; readonly fact: FactInput };
+
+export type FactRecorded = {
+  readonly fact: FactRecord;
+  readonly item: ItemRecord;
+  /** The item's obligations as they stand now. */
+  readonly obligations: readonly Obligation[];
+  /** Why the statement looks odd, though a real record can look like that. */
+  readonly doubts: readonly string[];
+};
+
+export function recordFact(ctx: ActionContext, { itemId, expectedVersion, fact }: NewFact): Promise<Result<FactRecorded>> {
+  return write(ctx, 'record_facts', async (write) => {
+    const locked = await lockItem(write, itemId);
+    if (!locked) return refused({ kind: 'not_found' });
+    const { item, today, history } = locked;
+    if (expectedVersion !== undefined && item.version !== expectedVersion) return refused({ kind: 'stale', version: item.version });
+    const record = toRecord(ctx, itemId, fact, formatDay(today));
+    const { problems, doubts } = factProblems(toFact(record), history, today);
+    if (problems.length > 0) return refused({ kind: 'invalid', errors: problems });
+    await insertFact(write.tx, ctx.organisationId, record);
+    const version = await touchItem(write.tx, itemId);
+    await audit(write, { verb: 'record_fact', subject: 'fact', subjectId: record.id, before: null, after: record });
+    const { obligations } = await refreshObligations(write.tx, ctx.organisationId, item.vesselId, [itemId]);
+    return done({ fact: record, item: { ...item, version }, obligations: obligations.get(itemId) ?? [], doubts });
+  });
+}
+
+async function lockItem({ tx, ctx }: Write, itemId: string) {
+  const found = await loadItem(tx, itemId);
+  const vessel = found && (await lockVessel(tx, found.vesselId));
+  const [loaded] = vessel ? await loadItemHistories(tx, vessel.id, [itemId]) : [];
+  return vessel && loaded ? { ...loaded, today: dayInZone(ctx.now, vessel.timeZone) } : null;
+}
+
+function toRecord(ctx: ActionContext, itemId: string, fact: FactInput, today: string): FactRecord {
+  const isPlate = fact.fact === 'manufactured' || fact.fact === 'printed_expiry';
+  return {
+    ...fact,
+    readOn: fact.readOn ?? (isPlate ? today : null),
+    id: newId(ctx.now),
+    itemId,
+    recordedAt: ctx.now.toISOString(),
+    recordedBy: actorText(ctx.actor),
+  };
+}

@@ -1,0 +1,20 @@
+/** Puts a vessel on the register. */
+import { insertVessel } from '@garboard/db/vessel/vessels.ts';
+import type { Particulars, VesselRecord } from '@garboard/db/vessel/vessel-record.ts';
+import { audit } from '../audit.ts';
+import type { ActionContext } from '../context.ts';
+import { newId } from '../new-id.ts';
+import { done, type Result, refused } from '../result.ts';
+import { write } from '../write.ts';
+import { particularFaults } from './particular-faults.ts';
+
+export function createVessel(ctx: ActionContext, particulars: Particulars): Promise<Result<VesselRecord>> {
+  return write(ctx, 'keep_register', async (write) => {
+    const errors = particularFaults(particulars, ctx.now);
+    if (errors.length > 0) return refused({ kind: 'invalid', errors });
+    const vessel = { ...particulars, id: newId(ctx.now), createdAt: ctx.now.toISOString(), version: 1 };
+    await insertVessel(write.tx, ctx.organisationId, vessel);
+    await audit(write, { verb: 'create_vessel', subject: 'vessel', subjectId: vessel.id, before: null, after: vessel });
+    return done(vessel);
+  });
+}

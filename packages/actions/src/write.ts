@@ -1,0 +1,50 @@
+/**
+ * The fixed order of every write: permission, transaction in scope, the key of a repeat, the rule's own
+ * work, the kept answer. A refusal rolls everything back.
+ */
+import { claimKey, keepValue, loadKept } from '@garboard/db/idempotency/idempotency.ts';
+import { inOrganisation, type Scoped } from '@garboard/db/scope.ts';
+import { may, type Permission } from '@garboard/domain/organisation/permission.ts';
+import type { ActionContext, Once } from './context.ts';
+import { done, type Failure, type Result, refused } from './result.ts';
+
+export type Write = { readonly tx: Scoped; readonly ctx: ActionContext };
+
+/** Thrown only to leave the transaction, and caught at its edge. */
+class Refusal extends Error {
+  readonly failure: Failure;
+  constructor(failure: Failure) {
+    super(failure.kind);
+    this.failure = failure;
+  }
+}
+
+export async function write<T>(ctx: ActionContext, permission: Permission, work: (write: Write) => Promise<Result<T>>): Promise<Result<T>> {
+  if (!may(ctx.actor.role, permission)) return refused({ kind: 'forbidden' });
+  try {
+    return await inOrganisation(ctx.db, ctx.organisationId, (tx) => (ctx.once ? once(tx, ctx, ctx.once, work) : run(tx, ctx, work)));
+  } catch (fault) {
+    if (fault instanceof Refusal) return refused(fault.failure);
+    throw fault;
+  }
+}
+
+type Work<T> = (write: Write) => Promise<Result<T>>;
+
+async function run<T>(tx: Scoped, ctx: ActionContext, work: Work<T>): Promise<Result<T>> {
+  const result = await work({ tx, ctx });
+  if (!result.ok) throw new Refusal(result.failure);
+  return result;
+}
+
+async function once<T>(tx: Scoped, ctx: ActionContext, { key, fingerprint }: Once, work: Work<T>): Promise<Result<T>> {
+  const place = { organisationId: ctx.organisationId, credentialId: ctx.actor.id, key };
+  if (await claimKey(tx, place, fingerprint, ctx.now)) {
+    const result = await run(tx, ctx, work);
+    if (result.ok) await keepValue(tx, place, result.value);
+    return result;
+  }
+  const kept = await loadKept(tx, place);
+  if (!kept.fingerprint.equals(fingerprint)) throw new Refusal({ kind: 'key_reused' });
+  return { ...done(kept.value as T), replayed: true };
+}

@@ -1,0 +1,48 @@
+/** Keeps the per-day counts and the vessel's standing row true, in the transaction of the change. */
+import { sql } from 'kysely';
+import { NO_DATE } from '../item/obligation-record.ts';
+import type { Scoped } from '../scope.ts';
+
+export type CountedDay = { readonly overdue_after: string; readonly due_on: string; readonly weight: string };
+
+/**
+ * Adds what came and takes away what went, net: a day that lost as many as it gained is not touched.
+ * Rows are taken in one order by everybody, so that two writers of one organisation never wait for each other in a ring.
+ */
+export async function shiftDayCounts(tx: Scoped, organisationId: string, gone: readonly CountedDay[], come: readonly CountedDay[]): Promise<void> {
+  const net = netOf(gone, come);
+  if (net.length === 0) return;
+  await sql`
+    insert into day_count (organisation_id, overdue_after, due_on, weight, n)
+    select ${organisationId}::uuid, d.overdue_after, d.due_on, d.weight, d.n
+    from jsonb_to_recordset(${JSON.stringify(net)}::jsonb) as d (overdue_after date, due_on date, weight text, n integer)
+    order by d.overdue_after, d.due_on, d.weight
+    on conflict (organisation_id, overdue_after, due_on, weight) do update set n = day_count.n + excluded.n`.execute(tx);
+}
+
+function netOf(gone: readonly CountedDay[], come: readonly CountedDay[]): (CountedDay & { n: number })[] {
+  const net = new Map<string, CountedDay & { n: number }>();
+  const add = (by: number) => (day: CountedDay) => {
+    const key = `${day.overdue_after} ${day.due_on} ${day.weight}`;
+    const { overdue_after, due_on, weight } = day;
+    net.set(key, { overdue_after, due_on, weight, n: (net.get(key)?.n ?? 0) + by });
+  };
+  gone.forEach(add(-1));
+  come.forEach(add(1));
+  return [...net.values()].filter(({ n }) => n !== 0);
+}
+
+/** Counts the vessel's own rows again: her share, not the fleet's. */
+export async function refreshVesselStanding(tx: Scoped, vesselId: string): Promise<void> {
+  await sql`
+    update vessel_standing set
+      items = (select count(*) from item where vessel_id = ${vesselId}::uuid and not withdrawn),
+      dated = counted.dated, undated = counted.undated, earliest_overdue_after = counted.earliest
+    from (
+      select count(*) filter (where overdue_after < ${NO_DATE}::date)::integer as dated,
+             count(*) filter (where overdue_after = ${NO_DATE}::date)::integer as undated,
+             min(overdue_after) filter (where overdue_after < ${NO_DATE}::date) as earliest
+      from obligation where vessel_id = ${vesselId}::uuid
+    ) counted
+    where vessel_standing.vessel_id = ${vesselId}::uuid`.execute(tx);
+}

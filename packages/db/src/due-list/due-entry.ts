@@ -1,0 +1,50 @@
+/** One line of the due list, and what can be asked of the list. */
+import { type Day, formatDay } from '@garboard/domain/calendar/day.ts';
+import type { Standing } from '@garboard/domain/due-list/standing.ts';
+import type { Obligation } from '@garboard/domain/item/obligation.ts';
+import type { Cut } from '@garboard/domain/item/work-out-obligations.ts';
+import type { SchemeId, Weight } from '@garboard/domain/rule/scheme.ts';
+import { NO_DATE } from '../item/obligation-record.ts';
+
+export type DueEntry = {
+  readonly vessel: { readonly id: string; readonly name: string };
+  readonly item: {
+    readonly id: string;
+    readonly kind: string;
+    readonly label: string;
+    readonly zone: string | null;
+    readonly quantity: number;
+  };
+  readonly obligation: Obligation;
+};
+
+/** Without `standing`: everything that has a date. What has none is asked for as `unknown`. */
+export type DueFilter = {
+  readonly vesselId?: string;
+  readonly kind?: string;
+  readonly scheme?: SchemeId;
+  readonly weight?: Weight;
+  readonly standing?: Standing;
+  readonly horizonDays?: number;
+};
+
+/** The place of a line in the list's order. `overdueAfter` is ISO text or `infinity`. */
+export type DueKey = { readonly overdueAfter: string; readonly itemId: string; readonly ruleId: string; readonly duty: string };
+
+export function dueKeyOf({ item, obligation }: DueEntry): DueKey {
+  const { outcome, ruleId, duty } = obligation;
+  return { overdueAfter: outcome.kind === 'dated' ? formatDay(outcome.overdueAfter) : NO_DATE, itemId: item.id, ruleId, duty };
+}
+
+/** `day` is the day asked about; `cut` makes the answer be worked out anew from the facts as they stood. */
+export type DueQuestion = {
+  readonly day: Day;
+  readonly cut?: Cut;
+  readonly filter: DueFilter;
+  readonly limit: number;
+  readonly after?: DueKey;
+};
+
+export type CountedByWeight = Readonly<Record<Weight, number>>;
+export type CountedStandings = Readonly<Record<Standing, CountedByWeight>>;
+export type Totals = { readonly counts: CountedStandings; readonly vesselsOverdue: number };

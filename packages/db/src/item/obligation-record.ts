@@ -1,0 +1,93 @@
+/** An obligation's row and the value it stands for. Days are ISO text in the row, integers in the value. */
+import { type Day, formatDay, parseDay } from '@garboard/domain/calendar/day.ts';
+import type { CountedLimit, DueOutcome, Explanation, Obligation } from '@garboard/domain/item/obligation.ts';
+import type { ActionKind } from '@garboard/domain/rule/rule.ts';
+import type { SchemeId, Weight } from '@garboard/domain/rule/scheme.ts';
+import type { Insertable, Selectable } from 'kysely';
+import type { ObligationTable } from '../schema.ts';
+
+/** Stands in both date columns where there is no date to go by; sorts after every day. */
+export const NO_DATE = 'infinity';
+
+type Place = { readonly organisationId: string; readonly vesselId: string; readonly itemId: string };
+
+export function toObligationColumns(place: Place, obligation: Obligation): Insertable<ObligationTable> {
+  return {
+    organisation_id: place.organisationId,
+    item_id: place.itemId,
+    rule_id: obligation.ruleId,
+    duty: obligation.duty,
+    vessel_id: place.vesselId,
+    scheme: obligation.scheme,
+    weight: obligation.weight,
+    action_kind: obligation.action.kind,
+    action_words: obligation.action.words,
+    ...toDateColumns(obligation.outcome),
+    explanation: JSON.stringify(mapLimits(obligation.explanation, (on) => (on === null ? null : formatDay(on)))),
+  };
+}
+
+function toDateColumns(outcome: DueOutcome) {
+  switch (outcome.kind) {
+    case 'undated':
+      return { overdue_after: NO_DATE, due_on: NO_DATE, expires_on: null, replace_by: null, latest_permitted_on: null, windows: '[]' };
+    case 'dated':
+      return {
+        overdue_after: formatDay(outcome.overdueAfter),
+        due_on: formatDay(outcome.dueOn),
+        expires_on: optional(outcome.expiresOn),
+        replace_by: optional(outcome.replaceBy),
+        latest_permitted_on: optional(outcome.latestPermittedOn),
+        windows: JSON.stringify(outcome.windows.map(({ opens, closes }) => ({ opens: formatDay(opens), closes: formatDay(closes) }))),
+      };
+  }
+}
+
+const optional = (day: Day | undefined) => (day === undefined ? null : formatDay(day));
+
+export function toObligation(row: Selectable<ObligationTable>): Obligation {
+  const explanation = mapLimits(row.explanation as StoredExplanation, (on) => (on === null ? null : dayIn(on)));
+  return {
+    ruleId: row.rule_id,
+    duty: row.duty,
+    scheme: row.scheme as SchemeId,
+    weight: row.weight as Weight,
+    action: { kind: row.action_kind as ActionKind, words: row.action_words },
+    outcome: toOutcome(row, explanation),
+    explanation,
+  };
+}
+
+function toOutcome(row: Selectable<ObligationTable>, { missing }: Explanation): DueOutcome {
+  if (row.overdue_after === NO_DATE) return { kind: 'undated', missing };
+  return {
+    kind: 'dated',
+    dueOn: dayIn(row.due_on),
+    overdueAfter: dayIn(row.overdue_after),
+    ...(row.expires_on && { expiresOn: dayIn(row.expires_on) }),
+    ...(row.replace_by && { replaceBy: dayIn(row.replace_by) }),
+    ...(row.latest_permitted_on && { latestPermittedOn: dayIn(row.latest_permitted_on) }),
+    windows: (row.windows as { opens: string; closes: string }[]).map(({ opens, closes }) => ({
+      opens: dayIn(opens),
+      closes: dayIn(closes),
+    })),
+  };
+}
+
+type Limit<On> = Omit<CountedLimit, 'on'> & { readonly on: On };
+type Explained<On> = Omit<Explanation, 'binds' | 'alsoCounted'> & {
+  readonly binds: Limit<On> | null;
+  readonly alsoCounted: readonly Limit<On>[];
+};
+type StoredExplanation = Explained<string | null>;
+
+function mapLimits<From, To>(explanation: Explained<From>, change: (on: From) => To): Explained<To> {
+  const limit = (each: Limit<From>): Limit<To> => ({ ...each, on: change(each.on) });
+  return { ...explanation, binds: explanation.binds && limit(explanation.binds), alsoCounted: explanation.alsoCounted.map(limit) };
+}
+
+function dayIn(text: string): Day {
+  const day = parseDay(text);
+  if (day === null) throw new Error(`obligation: no day ${text}`);
+  return day;
+}

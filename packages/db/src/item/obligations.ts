@@ -1,0 +1,44 @@
+/** Stored obligations: read with an item, replaced when facts change. */
+import type { Obligation } from '@garboard/domain/item/obligation.ts';
+import { type Insertable, type Selectable, sql } from 'kysely';
+import type { ObligationTable } from '../schema.ts';
+import type { Scoped } from '../scope.ts';
+import { toObligation } from './obligation-record.ts';
+
+export type ObligationRow = Selectable<ObligationTable>;
+export type ObligationKey = Pick<ObligationRow, 'item_id' | 'rule_id' | 'duty'>;
+
+/** By the day on which they are overdue; those without a date last. */
+export async function listObligations(tx: Scoped, itemId: string): Promise<Obligation[]> {
+  const rows = await tx
+    .selectFrom('obligation')
+    .selectAll()
+    .where('item_id', '=', itemId)
+    .orderBy('overdue_after')
+    .orderBy('rule_id')
+    .orderBy('duty')
+    .execute();
+  return rows.map(toObligation);
+}
+
+export function loadObligationRows(tx: Scoped, itemIds: readonly string[]): Promise<ObligationRow[]> {
+  return tx.selectFrom('obligation').selectAll().where('item_id', 'in', [...itemIds]).execute();
+}
+
+export async function deleteObligations(tx: Scoped, keys: readonly ObligationKey[]): Promise<void> {
+  if (keys.length === 0) return;
+  const values = sql.join(keys.map((key) => sql`(${key.item_id}::uuid, ${key.rule_id}, ${key.duty})`));
+  await tx.deleteFrom('obligation').where(sql<boolean>`(item_id, rule_id, duty) in (${values})`).execute();
+}
+
+/** PostgreSQL takes 65,535 parameters a statement; a row has sixteen. */
+const ROWS_A_STATEMENT = 2_000;
+
+export async function insertObligations(tx: Scoped, rows: readonly Insertable<ObligationTable>[]): Promise<void> {
+  for (let from = 0; from < rows.length; from += ROWS_A_STATEMENT) {
+    await tx
+      .insertInto('obligation')
+      .values(rows.slice(from, from + ROWS_A_STATEMENT))
+      .execute();
+  }
+}
