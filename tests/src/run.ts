@@ -23,13 +23,8 @@ async function main(): Promise<Tally> {
   const start = performance.now();
   if (values.long) process.env.LONG = '1';
   const figuresSoFar = collectFigures();
-  const vitest = await createVitest({
-    root: ROOT,
-    config: CONFIG,
-    run: true,
-    watch: false,
-    testNamePattern: values.name,
-  });
+  const named = values.name === undefined ? {} : { testNamePattern: values.name };
+  const vitest = await createVitest({ root: ROOT, config: CONFIG, run: true, watch: false, ...named });
   undo.push(() => vitest.close());
   const projects = new Set((await vitest.globTestSpecifications(filters)).map(({ project }) => project.name));
   const database = projects.has('database') || projects.has('browser') ? await prepareDatabase(vitest) : 'none';

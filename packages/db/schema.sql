@@ -1,0 +1,312 @@
+-- What the migrations make of an empty database, read from its catalogue by `npm run schema`.
+-- For reading and review; the migrations are what is run.
+
+create table api_key (
+  organisation_id uuid not null,
+  id uuid not null,
+  name text not null,
+  role text not null,
+  secret_hash bytea not null,
+  created_at timestamp with time zone not null,
+  expires_at timestamp with time zone not null,
+  revoked_at timestamp with time zone,
+  constraint api_key_pkey PRIMARY KEY (organisation_id, id),
+  constraint api_key_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id),
+  constraint api_key_role_check CHECK ((role = ANY (ARRAY['owner'::text, 'manager'::text, 'surveyor'::text, 'yard'::text, 'viewer'::text])))
+);
+alter table api_key enable row level security;
+alter table api_key force row level security;
+create policy own_organisation on api_key
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select, update on api_key to garboard_app;
+
+create table audit (
+  organisation_id uuid not null,
+  id uuid not null,
+  at timestamp with time zone not null,
+  actor text not null,
+  request_id text not null,
+  verb text not null,
+  subject text not null,
+  subject_id uuid not null,
+  before jsonb,
+  after jsonb,
+  constraint audit_pkey PRIMARY KEY (organisation_id, id),
+  constraint audit_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id)
+);
+CREATE INDEX audit_of_subject ON public.audit USING btree (organisation_id, subject_id, id);
+alter table audit enable row level security;
+alter table audit force row level security;
+create policy own_organisation on audit
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select on audit to garboard_app;
+
+create table day_count (
+  organisation_id uuid not null,
+  overdue_after date not null,
+  due_on date not null,
+  weight text not null,
+  n integer not null,
+  constraint day_count_pkey PRIMARY KEY (organisation_id, overdue_after, due_on, weight),
+  constraint day_count_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id)
+);
+alter table day_count enable row level security;
+alter table day_count force row level security;
+create policy own_organisation on day_count
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant delete, insert, select, update on day_count to garboard_app;
+
+create table fact (
+  organisation_id uuid not null,
+  id uuid not null,
+  item_id uuid not null,
+  fact text not null,
+  on_text text not null,
+  outcome text not null,
+  test text,
+  done_by jsonb,
+  evidence text not null,
+  until_day date,
+  reading jsonb,
+  read_on date,
+  note text,
+  corrects uuid,
+  recorded_at timestamp with time zone not null,
+  recorded_by text not null,
+  constraint fact_pkey PRIMARY KEY (organisation_id, id),
+  constraint fact_organisation_id_corrects_key UNIQUE (organisation_id, corrects),
+  constraint fact_organisation_id_corrects_fkey FOREIGN KEY (organisation_id, corrects) REFERENCES fact(organisation_id, id),
+  constraint fact_organisation_id_item_id_fkey FOREIGN KEY (organisation_id, item_id) REFERENCES item(organisation_id, id),
+  constraint fact_on_text_check CHECK ((on_text ~ '^\d{4}(-\d{2}(-\d{2})?)?$'::text)),
+  constraint fact_outcome_check CHECK ((outcome = ANY (ARRAY['passed'::text, 'failed'::text, 'partly'::text])))
+);
+CREATE INDEX fact_of_item ON public.fact USING btree (organisation_id, item_id, id);
+alter table fact enable row level security;
+alter table fact force row level security;
+create policy own_organisation on fact
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select on fact to garboard_app;
+
+create table idempotency (
+  organisation_id uuid not null,
+  credential_id uuid not null,
+  key text not null,
+  fingerprint bytea not null,
+  value jsonb,
+  created_at timestamp with time zone not null,
+  constraint idempotency_pkey PRIMARY KEY (organisation_id, credential_id, key),
+  constraint idempotency_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id)
+);
+alter table idempotency enable row level security;
+alter table idempotency force row level security;
+create policy own_organisation on idempotency
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant delete, insert, select, update on idempotency to garboard_app;
+
+create table item (
+  organisation_id uuid not null,
+  id uuid not null,
+  vessel_id uuid not null,
+  kind text not null,
+  label text not null,
+  zone text,
+  quantity integer not null,
+  maker text,
+  model text,
+  serial_number text,
+  attributes jsonb not null default '{}'::jsonb,
+  withdrawn boolean not null default false,
+  created_at timestamp with time zone not null,
+  version integer not null default 1,
+  constraint item_pkey PRIMARY KEY (organisation_id, id),
+  constraint item_organisation_id_vessel_id_fkey FOREIGN KEY (organisation_id, vessel_id) REFERENCES vessel(organisation_id, id),
+  constraint item_quantity_check CHECK ((quantity > 0))
+);
+CREATE INDEX item_of_vessel ON public.item USING btree (organisation_id, vessel_id, id);
+alter table item enable row level security;
+alter table item force row level security;
+create policy own_organisation on item
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select, update on item to garboard_app;
+
+create table obligation (
+  organisation_id uuid not null,
+  item_id uuid not null,
+  rule_id text not null,
+  duty text not null,
+  vessel_id uuid not null,
+  scheme text not null,
+  weight text not null,
+  action_kind text not null,
+  action_words text not null,
+  overdue_after date not null,
+  due_on date not null,
+  expires_on date,
+  replace_by date,
+  latest_permitted_on date,
+  windows jsonb not null,
+  explanation jsonb not null,
+  constraint obligation_pkey PRIMARY KEY (organisation_id, item_id, rule_id, duty),
+  constraint obligation_organisation_id_item_id_fkey FOREIGN KEY (organisation_id, item_id) REFERENCES item(organisation_id, id),
+  constraint obligation_organisation_id_vessel_id_fkey FOREIGN KEY (organisation_id, vessel_id) REFERENCES vessel(organisation_id, id),
+  constraint obligation_check CHECK (((overdue_after = 'infinity'::date) = (due_on = 'infinity'::date)))
+);
+CREATE INDEX obligation_due ON public.obligation USING btree (organisation_id, overdue_after, item_id, rule_id, duty);
+CREATE INDEX obligation_of_vessel ON public.obligation USING btree (organisation_id, vessel_id, overdue_after, due_on, weight);
+alter table obligation enable row level security;
+alter table obligation force row level security;
+create policy own_organisation on obligation
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant delete, insert, select, update on obligation to garboard_app;
+
+create table organisation (
+  id uuid not null,
+  name text not null,
+  time_zone text not null default 'UTC'::text,
+  created_at timestamp with time zone not null,
+  constraint organisation_pkey PRIMARY KEY (id),
+  constraint organisation_name_check CHECK ((name <> ''::text))
+);
+CREATE UNIQUE INDEX organisation_name ON public.organisation USING btree (lower(name));
+alter table organisation enable row level security;
+create policy own_organisation on organisation
+  using (id = (current_setting('app.organisation'::text))::uuid);
+grant select on organisation to garboard_app;
+
+create table session (
+  organisation_id uuid not null,
+  id uuid not null,
+  role text not null,
+  secret_hash bytea not null,
+  created_at timestamp with time zone not null,
+  expires_at timestamp with time zone not null,
+  constraint session_pkey PRIMARY KEY (organisation_id, id),
+  constraint session_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id),
+  constraint session_role_check CHECK ((role = ANY (ARRAY['owner'::text, 'manager'::text, 'surveyor'::text, 'yard'::text, 'viewer'::text])))
+);
+alter table session enable row level security;
+alter table session force row level security;
+create policy own_organisation on session
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant delete, insert, select, update on session to garboard_app;
+
+create table sign_in_link (
+  organisation_id uuid not null,
+  id uuid not null,
+  role text not null,
+  secret_hash bytea not null,
+  created_at timestamp with time zone not null,
+  expires_at timestamp with time zone not null,
+  used_at timestamp with time zone,
+  constraint sign_in_link_pkey PRIMARY KEY (organisation_id, id),
+  constraint sign_in_link_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id),
+  constraint sign_in_link_role_check CHECK ((role = ANY (ARRAY['owner'::text, 'manager'::text, 'surveyor'::text, 'yard'::text, 'viewer'::text])))
+);
+alter table sign_in_link enable row level security;
+alter table sign_in_link force row level security;
+create policy own_organisation on sign_in_link
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select, update on sign_in_link to garboard_app;
+
+create table situation (
+  organisation_id uuid not null,
+  id uuid not null,
+  vessel_id uuid not null,
+  starts_on date not null,
+  place text not null,
+  use text not null,
+  dismantled boolean not null,
+  under_repair boolean not null,
+  recorded_at timestamp with time zone not null,
+  constraint situation_pkey PRIMARY KEY (organisation_id, id),
+  constraint situation_organisation_id_vessel_id_fkey FOREIGN KEY (organisation_id, vessel_id) REFERENCES vessel(organisation_id, id),
+  constraint situation_place_check CHECK ((place = ANY (ARRAY['afloat'::text, 'ashore'::text]))),
+  constraint situation_use_check CHECK ((use = ANY (ARRAY['in_commission'::text, 'laid_up'::text, 'out_of_service'::text])))
+);
+CREATE INDEX situation_of_vessel ON public.situation USING btree (organisation_id, vessel_id, starts_on, id);
+alter table situation enable row level security;
+alter table situation force row level security;
+create policy own_organisation on situation
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select on situation to garboard_app;
+
+create table vessel (
+  organisation_id uuid not null,
+  id uuid not null,
+  name text not null,
+  type text,
+  built_year integer,
+  length_overall_m double precision,
+  hull_material text,
+  rig text,
+  beam_m double precision,
+  draught_m double precision,
+  waterline_length_m double precision,
+  displacement_kg double precision,
+  persons_max integer,
+  identifiers jsonb not null default '{}'::jsonb,
+  value_minor bigint,
+  value_currency text,
+  schemes text[] not null default '{}'::text[],
+  time_zone text not null,
+  home_port text,
+  created_at timestamp with time zone not null,
+  version integer not null default 1,
+  constraint vessel_pkey PRIMARY KEY (organisation_id, id),
+  constraint vessel_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id),
+  constraint vessel_check CHECK (((value_minor IS NULL) = (value_currency IS NULL)))
+);
+CREATE INDEX vessel_by_name ON public.vessel USING btree (organisation_id, name, id);
+alter table vessel enable row level security;
+alter table vessel force row level security;
+create policy own_organisation on vessel
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select, update on vessel to garboard_app;
+
+create table vessel_event (
+  organisation_id uuid not null,
+  id uuid not null,
+  vessel_id uuid not null,
+  event text not null,
+  on_day date not null,
+  planned boolean not null,
+  note text,
+  recorded_at timestamp with time zone not null,
+  constraint vessel_event_pkey PRIMARY KEY (organisation_id, id),
+  constraint vessel_event_organisation_id_vessel_id_fkey FOREIGN KEY (organisation_id, vessel_id) REFERENCES vessel(organisation_id, id)
+);
+CREATE INDEX event_of_vessel ON public.vessel_event USING btree (organisation_id, vessel_id, on_day, id);
+alter table vessel_event enable row level security;
+alter table vessel_event force row level security;
+create policy own_organisation on vessel_event
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select on vessel_event to garboard_app;
+
+create table vessel_standing (
+  organisation_id uuid not null,
+  vessel_id uuid not null,
+  items integer not null,
+  dated integer not null,
+  undated integer not null,
+  earliest_overdue_after date,
+  constraint vessel_standing_pkey PRIMARY KEY (organisation_id, vessel_id),
+  constraint vessel_standing_organisation_id_vessel_id_fkey FOREIGN KEY (organisation_id, vessel_id) REFERENCES vessel(organisation_id, id)
+);
+alter table vessel_standing enable row level security;
+alter table vessel_standing force row level security;
+create policy own_organisation on vessel_standing
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select, update on vessel_standing to garboard_app;
