@@ -1,14 +1,25 @@
 /**
  * From facts to obligations. Pure: no clock, no I/O; the same facts give the same answer in any order.
  */
-import type { Day } from '../calendar/day.ts';
+import type { Applies, Duty, Rule } from '../rule/rule.ts';
+import { dutyReads } from '../rule/rule-reads.ts';
+import { rulesFor } from '../rule/rules.ts';
 import type { SchemeId } from '../rule/scheme.ts';
 import type { Situation, VesselEvent } from '../vessel/situation.ts';
+import type { Attributes } from './attribute.ts';
+import { doubtsOfChecks } from './check-stamp.ts';
+import { dateOnRecord } from './date-on-record.ts';
+import { eventsAsAt } from './events-ahead.ts';
 import type { Fact } from './fact.ts';
 import type { ItemKindId } from './item-kind.ts';
+import { lastDone } from './last-done.ts';
 import type { Obligation } from './obligation.ts';
+import { type Cut, type FactSetAside, unitAboard } from './unit-aboard.ts';
+import { conditionInWords, type Particulars, weighCondition } from './weigh-condition.ts';
+import { afterWithdrawal } from './withdrawal.ts';
+import { type Remarks, workOutDuty } from './work-out-duty.ts';
 
-export type Attributes = Readonly<Record<string, string | number | boolean>>;
+export type { Attributes, Cut };
 
 export type ItemHistory = {
   readonly kind: ItemKindId;
@@ -22,8 +33,77 @@ export type VesselHistory = {
   readonly events: readonly VesselEvent[];
 };
 
-/** As at the end of which day, and as known at which instant (RFC 3339); both absent: all that is on record. */
-export type Cut = { readonly asOf?: Day; readonly knownAt?: string };
+/**
+ * Every obligation that the vessel's schemes put on the item, in the catalogue's order; none once it is
+ * withdrawn, and none before it was fitted.
+ *
+ * Laying up suspends nothing yet: a rule whose clause suspends it will say so in a part of its own, and
+ * `vessel.situations` will be weighed here, beside `appliesWhen`.
+ */
+export function workOutObligations(item: ItemHistory, vessel: VesselHistory, cut: Cut = {}): readonly Obligation[] {
+  const unit = unitAboard(item.facts, cut);
+  if (unit.kind !== 'aboard') return [];
+  const { facts, setAside } = unit;
+  const aboard: Aboard = {
+    kind: item.kind,
+    attributes: item.attributes,
+    manufactured: dateOnRecord(facts, ['manufactured'])?.fact.on ?? null,
+    facts,
+    events: eventsAsAt(vessel.events, cut),
+    setAside,
+  };
+  const rules = rulesFor(item.kind, vessel.schemes).filter((rule) => applies(rule, aboard));
+  const stampDoubts = rules.flatMap((rule) => doubtsOfChecks(rule, facts));
+  return rules.flatMap((rule) => workOutRule(rule, aboard, stampDoubts));
+}
 
-/** Every obligation that the vessel's schemes put on the item; none once it is withdrawn. */
-export declare function workOutObligations(item: ItemHistory, vessel: VesselHistory, cut?: Cut): readonly Obligation[];
+type Aboard = Particulars & {
+  readonly facts: readonly Fact[];
+  readonly events: readonly VesselEvent[];
+  readonly setAside: readonly FactSetAside[];
+};
+
+function workOutRule(rule: Rule, aboard: Aboard, stampDoubts: readonly string[]): readonly Obligation[] {
+  const duties = rule.duties.filter((duty) => !duty.onlyFor || duty.onlyFor.includes(aboard.kind));
+  const assumed = (rule.appliesWhen ?? []).flatMap((one) => assumption(one, aboard));
+  return afterWithdrawal(
+    duties.map((duty) => {
+      const last = lastDone(aboard.facts, duty.resets);
+      return workOutDuty(rule, { ...aboard, duty, last }, remarksOn(duty, rule, aboard, assumed, stampDoubts));
+    }),
+  );
+}
+
+function remarksOn(
+  duty: Duty,
+  rule: Rule,
+  aboard: Aboard,
+  assumed: readonly string[],
+  stampDoubts: readonly string[],
+): Remarks {
+  const { facts: read } = dutyReads(duty);
+  const fromMemory = rule.source.fromMemory ? [`From memory, not read: ${rule.source.fromMemory}.`] : [];
+  return {
+    assumed,
+    doubts: [...fromMemory, ...(read.includes('printed_expiry') ? stampDoubts : [])],
+    setAside: aboard.setAside.filter(({ fact }) => read.includes(fact.fact)),
+  };
+}
+
+function applies(rule: Rule, item: Particulars): boolean {
+  return (rule.appliesWhen ?? []).every(({ condition, ifNotRecorded }) => {
+    switch (weighCondition(condition, item)) {
+      case 'holds':
+        return true;
+      case 'fails':
+        return false;
+      case 'not_recorded':
+        return ifNotRecorded === 'applies';
+    }
+  });
+}
+
+function assumption({ condition }: Applies, item: Particulars): string[] {
+  if (weighCondition(condition, item) !== 'not_recorded') return [];
+  return [`Not recorded, and taken to be so: ${conditionInWords(condition)}.`];
+}

@@ -29,3 +29,98 @@ export type Scheme = {
   readonly always: boolean;
   readonly about: string;
 };
+
+/** Every scheme, law first. */
+export const SCHEMES: readonly Scheme[] = [
+  {
+    id: 'solas',
+    name: 'SOLAS',
+    weight: 'law',
+    always: false,
+    about: 'The Safety of Life at Sea convention with the IMO resolutions and circulars under it.',
+  },
+  {
+    id: 'us_recreational',
+    name: 'United States, recreational vessel',
+    weight: 'law',
+    always: false,
+    about: 'Federal carriage rules for recreational vessels (33 CFR 175) and the approval rules behind them.',
+  },
+  {
+    id: 'us_sailing_school',
+    name: 'United States, inspected sailing school vessel',
+    weight: 'law',
+    always: false,
+    about: 'Federal rules for inspected sailing school vessels (46 CFR 169).',
+  },
+  {
+    id: 'us_small_passenger',
+    name: 'United States, inspected small passenger vessel',
+    weight: 'law',
+    always: false,
+    about: 'Federal rules for inspected small passenger vessels (46 CFR subchapters K and T).',
+  },
+  {
+    id: 'canada_lifesaving',
+    name: 'Canada, life saving equipment',
+    weight: 'law',
+    always: false,
+    about: 'The Life Saving Equipment Regulations and the Small Vessel Regulations.',
+  },
+  {
+    id: 'uk_small_commercial',
+    name: 'United Kingdom, small commercial vessel',
+    weight: 'certificate',
+    always: false,
+    about: "Codes of practice and marine guidance notes that a small commercial vessel's certificate rests on.",
+  },
+  {
+    id: 'offshore_racing',
+    name: 'Offshore racing',
+    weight: 'certificate',
+    always: false,
+    about: 'The offshore special regulations that a race organiser asks for.',
+  },
+  {
+    id: 'bs5306',
+    name: 'BS 5306-3',
+    weight: 'common_practice',
+    always: false,
+    about: 'A British standard for extinguishers in buildings, used afloat by choice.',
+  },
+  {
+    id: 'nfpa10',
+    name: 'NFPA 10',
+    weight: 'common_practice',
+    always: false,
+    about: 'A United States standard for portable extinguishers, followed by choice unless a law takes it up.',
+  },
+  {
+    id: 'insurer',
+    name: "The insurer's terms",
+    weight: 'insurer',
+    always: false,
+    about: "What insurers are reported to ask; the vessel's own policy comes first.",
+  },
+  {
+    id: 'maker',
+    name: "The maker's instructions",
+    weight: 'maker',
+    always: true,
+    about: 'What makers ask for their own goods.',
+  },
+  {
+    id: 'common_practice',
+    name: 'Common practice',
+    weight: 'common_practice',
+    always: true,
+    about: 'What the trade usually does, with or without a source: advice, never law.',
+  },
+  {
+    id: 'historic',
+    name: 'Superseded texts',
+    weight: 'common_practice',
+    always: false,
+    about: 'Rules no longer in force, kept because they show how a missing or passed date was treated.',
+  },
+];

@@ -1,0 +1,165 @@
+/**
+ * What a rule asks about an item that no dated fact holds: its standard, how long its season is, the
+ * maker's own interval.
+ */
+import type { RecordedDate } from '../calendar/recorded-date.ts';
+import { parseRecordedDate } from '../calendar/recorded-date.ts';
+
+export const ATTRIBUTE_IDS = [
+  'makerIntervalMonths',
+  'makerLifeMonths',
+  'insurerLifeMonths',
+  'standard',
+  'extendedInterval',
+  'conventionShip',
+  'seasonMonths',
+  'operatesOnlyMonthsMeanDailyMinAbove0C',
+  'cylinderTestValidTo',
+  'dryStoredOffSeason',
+  'packedContentsExpireOn',
+  'pressure',
+  'cylinderMaterial',
+  'hosesFittedOn',
+] as const;
+export type AttributeId = (typeof ATTRIBUTE_IDS)[number];
+
+export type Attributes = Readonly<Record<string, string | number | boolean>>;
+
+/** `months`: a whole number of months, above nought. `date`: `YYYY-MM-DD`, `YYYY-MM` or `YYYY`. */
+export type AttributeType =
+  | { readonly kind: 'months' }
+  | { readonly kind: 'yes_no' }
+  | { readonly kind: 'date' }
+  | { readonly kind: 'choice'; readonly choices: readonly { readonly value: string; readonly words: string }[] };
+
+export type Attribute = {
+  readonly id: AttributeId;
+  readonly type: AttributeType;
+  /** What it is, in lower case, to stand inside a sentence. */
+  readonly words: string;
+  readonly whereFound: string;
+};
+
+const MONTHS: AttributeType = { kind: 'months' };
+const YES_NO: AttributeType = { kind: 'yes_no' };
+const DATE: AttributeType = { kind: 'date' };
+
+/** Every attribute that an item kind may have, by its id. */
+export const ATTRIBUTES: { readonly [Id in AttributeId]: Attribute } = {
+  makerIntervalMonths: {
+    id: 'makerIntervalMonths',
+    type: MONTHS,
+    words: "the maker's interval between services, in months",
+    whereFound: "the maker's manual or the last service certificate",
+  },
+  makerLifeMonths: {
+    id: 'makerLifeMonths',
+    type: MONTHS,
+    words: "the life that the maker gives it, in months",
+    whereFound: "the maker's manual or the label",
+  },
+  insurerLifeMonths: {
+    id: 'insurerLifeMonths',
+    type: MONTHS,
+    words: "the life that the vessel's own insurer allows, in months",
+    whereFound: "the insurer's letter or the policy's conditions",
+  },
+  standard: {
+    id: 'standard',
+    type: {
+      kind: 'choice',
+      choices: [
+        { value: 'solas', words: 'SOLAS certificated' },
+        { value: 'iso_9650', words: 'ISO 9650' },
+        { value: 'other', words: 'another standard or none' },
+      ],
+    },
+    words: 'the standard that the raft was built to',
+    whereFound: 'the plate on the container and the certificate',
+  },
+  extendedInterval: {
+    id: 'extendedInterval',
+    type: YES_NO,
+    words: 'whether the raft is type-approved for extended service intervals',
+    whereFound: 'the type-approval certificate',
+  },
+  conventionShip: {
+    id: 'conventionShip',
+    type: YES_NO,
+    words: 'whether the vessel is a Safety Convention ship',
+    whereFound: "the vessel's certificates",
+  },
+  seasonMonths: {
+    id: 'seasonMonths',
+    type: MONTHS,
+    words: 'how many months a year the vessel operates',
+    whereFound: 'the operating schedule',
+  },
+  operatesOnlyMonthsMeanDailyMinAbove0C: {
+    id: 'operatesOnlyMonthsMeanDailyMinAbove0C',
+    type: YES_NO,
+    words: 'whether she operates only in months whose mean daily minimum is above 0 °C',
+    whereFound: 'the operating schedule and climate tables',
+  },
+  cylinderTestValidTo: {
+    id: 'cylinderTestValidTo',
+    type: DATE,
+    words: "the day to which the gas cylinder's hydrostatic test is valid",
+    whereFound: 'the stamp on the cylinder or the service certificate',
+  },
+  dryStoredOffSeason: {
+    id: 'dryStoredOffSeason',
+    type: YES_NO,
+    words: 'whether the raft is stored dry out of season',
+    whereFound: 'the storage record',
+  },
+  packedContentsExpireOn: {
+    id: 'packedContentsExpireOn',
+    type: DATE,
+    words: 'the earliest expiry among the things packed in the raft',
+    whereFound: 'the list of contents on the last service certificate',
+  },
+  pressure: {
+    id: 'pressure',
+    type: {
+      kind: 'choice',
+      choices: [
+        { value: 'stored_pressure', words: 'stored pressure (it has a gauge)' },
+        { value: 'cartridge', words: 'cartridge operated' },
+      ],
+    },
+    words: 'whether it is stored-pressure or cartridge operated',
+    whereFound: 'the label',
+  },
+  cylinderMaterial: {
+    id: 'cylinderMaterial',
+    type: {
+      kind: 'choice',
+      choices: [
+        { value: 'mild_steel', words: 'mild steel' },
+        { value: 'stainless_steel', words: 'stainless steel' },
+        { value: 'aluminium', words: 'aluminium' },
+      ],
+    },
+    words: 'what its cylinder is made of',
+    whereFound: 'the label',
+  },
+  hosesFittedOn: {
+    id: 'hosesFittedOn',
+    type: DATE,
+    words: "the day the system's hoses were fitted",
+    whereFound: 'the installation or service report',
+  },
+};
+
+/** A whole number of months above nought; `null` when not recorded or not that. */
+export function monthsOf(attributes: Attributes, id: AttributeId): number | null {
+  const value = attributes[id];
+  return typeof value === 'number' && Number.isInteger(value) && value > 0 ? value : null;
+}
+
+/** A date attribute; `null` when not recorded or no real date. */
+export function dateOf(attributes: Attributes, id: AttributeId): RecordedDate | null {
+  const value = attributes[id];
+  return typeof value === 'string' ? parseRecordedDate(value) : null;
+}

@@ -1,0 +1,65 @@
+/** The catalogue of things aboard that have a life, a printed expiry or a service interval. */
+import type { AttributeId } from './attribute.ts';
+import type { FactKind } from './fact.ts';
+import { EXTINGUISHER_KINDS } from './kinds/extinguishers.ts';
+import { FLARE_KINDS } from './kinds/flares.ts';
+import { HOSE_KINDS } from './kinds/hoses.ts';
+import { LIFERAFT_KINDS } from './kinds/liferaft.ts';
+import { RIGGING_KINDS } from './kinds/rigging.ts';
+
+export const ITEM_KIND_IDS = [
+  'standing_rigging_wire',
+  'standing_rigging_rod',
+  'chainplate',
+  'gas_hose',
+  'gas_regulator',
+  'fuel_hose',
+  'seawater_hose',
+  'wet_exhaust_hose',
+  'hand_flare',
+  'parachute_rocket_flare',
+  'buoyant_smoke',
+  'electronic_visual_distress_signal',
+  'liferaft',
+  'liferaft_packed_contents',
+  'portable_extinguisher_dry_powder',
+  'portable_extinguisher_dry_powder_disposable',
+  'portable_extinguisher_co2',
+  'portable_extinguisher_foam',
+  'portable_extinguisher_water',
+  'portable_extinguisher_wet_chemical',
+  'engine_space_extinguisher',
+  'fixed_co2_system',
+  'fire_blanket',
+] as const;
+export type ItemKindId = (typeof ITEM_KIND_IDS)[number];
+
+export type ItemClass = 'rigging' | 'hoses' | 'flares' | 'liferaft' | 'extinguishers';
+
+export type ItemKind = {
+  readonly id: ItemKindId;
+  readonly itemClass: ItemClass;
+  /** Its name in the trade's words, in lower case: "gas (LPG) hose". */
+  readonly name: string;
+  /** Where it usually is, as a suggestion when an item is entered. */
+  readonly zone: string;
+  /** The facts that such a thing usually has, and where each date is usually found. */
+  readonly dates: { readonly [Fact in FactKind]?: string };
+  readonly attributes: readonly AttributeId[];
+};
+
+/** Every kind, in survey order within its class. */
+export const ITEM_KINDS: readonly ItemKind[] = [
+  ...RIGGING_KINDS,
+  ...HOSE_KINDS,
+  ...FLARE_KINDS,
+  ...LIFERAFT_KINDS,
+  ...EXTINGUISHER_KINDS,
+];
+
+const BY_ID: ReadonlyMap<string, ItemKind> = new Map(ITEM_KINDS.map((kind) => [kind.id, kind]));
+
+/** The kind of that id; `undefined` when the catalogue has none. */
+export function findItemKind(id: string): ItemKind | undefined {
+  return BY_ID.get(id);
+}

@@ -1,0 +1,90 @@
+import type { ItemKind } from '../item-kind.ts';
+
+const EXTINGUISHER_DATES: ItemKind['dates'] = {
+  manufactured: 'stamped on the base or collar, or on the label',
+  printed_expiry: 'the label',
+  installed: 'the invoice, or the log book',
+  inspected: 'the tag, or the log book',
+  serviced: 'the service label or collar',
+  tested: 'stamped on the cylinder, or on the service label',
+  overhauled: 'the service label or the workshop report',
+};
+
+export const EXTINGUISHER_KINDS: readonly ItemKind[] = [
+  {
+    id: 'portable_extinguisher_dry_powder',
+    itemClass: 'extinguishers',
+    name: 'portable extinguisher, dry powder',
+    zone: 'saloon',
+    dates: EXTINGUISHER_DATES,
+    attributes: ['pressure', 'cylinderMaterial'],
+  },
+  {
+    id: 'portable_extinguisher_dry_powder_disposable',
+    itemClass: 'extinguishers',
+    name: 'portable extinguisher, dry powder, disposable',
+    zone: 'saloon',
+    dates: EXTINGUISHER_DATES,
+    attributes: [],
+  },
+  {
+    id: 'portable_extinguisher_co2',
+    itemClass: 'extinguishers',
+    name: 'portable extinguisher, carbon dioxide',
+    zone: 'engine space',
+    dates: EXTINGUISHER_DATES,
+    attributes: [],
+  },
+  {
+    id: 'portable_extinguisher_foam',
+    itemClass: 'extinguishers',
+    name: 'portable extinguisher, foam',
+    zone: 'saloon',
+    dates: EXTINGUISHER_DATES,
+    attributes: ['pressure'],
+  },
+  {
+    id: 'portable_extinguisher_water',
+    itemClass: 'extinguishers',
+    name: 'portable extinguisher, water',
+    zone: 'saloon',
+    dates: EXTINGUISHER_DATES,
+    attributes: ['pressure'],
+  },
+  {
+    id: 'portable_extinguisher_wet_chemical',
+    itemClass: 'extinguishers',
+    name: 'portable extinguisher, wet chemical',
+    zone: 'galley',
+    dates: EXTINGUISHER_DATES,
+    attributes: ['pressure'],
+  },
+  {
+    id: 'engine_space_extinguisher',
+    itemClass: 'extinguishers',
+    name: 'automatic extinguisher in the engine space',
+    zone: 'engine space',
+    dates: EXTINGUISHER_DATES,
+    attributes: ['makerLifeMonths'],
+  },
+  {
+    id: 'fixed_co2_system',
+    itemClass: 'extinguishers',
+    name: 'fixed carbon dioxide system',
+    zone: 'engine space',
+    dates: { ...EXTINGUISHER_DATES, serviced: "the specialist's report", tested: "the specialist's report" },
+    attributes: ['hosesFittedOn'],
+  },
+  {
+    id: 'fire_blanket',
+    itemClass: 'extinguishers',
+    name: 'fire blanket',
+    zone: 'galley',
+    dates: {
+      manufactured: 'the label on the container',
+      installed: 'the invoice, or the log book',
+      inspected: 'the log book',
+    },
+    attributes: ['makerLifeMonths'],
+  },
+];

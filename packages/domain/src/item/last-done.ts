@@ -1,0 +1,73 @@
+/** Which act resets a duty's clock: it passed, and it was done by somebody with the competence asked for. */
+import type { Reset } from '../rule/rule.ts';
+import type { Fact } from './fact.ts';
+import { dayOfFact } from './facts-on-record.ts';
+import type { FactSetAside } from './unit-aboard.ts';
+import { actInWords, capacitiesInWords } from './words.ts';
+
+export type LastDone = {
+  readonly fact: Fact | null;
+  readonly assumed: readonly string[];
+  /** Later acts that did not count, and why. */
+  readonly setAside: readonly FactSetAside[];
+};
+
+/** The last act that counts among `facts`, which are in order of day. */
+export function lastDone(facts: readonly Fact[], resets: readonly Reset[]): LastDone {
+  const judged = facts.map((fact) => ({ fact, judgement: judge(fact, resets) }));
+  const last = judged.findLast(({ judgement }) => judgement.kind === 'counts');
+  const since = last ? dayOfFact(last.fact) : Number.NEGATIVE_INFINITY;
+  return {
+    fact: last?.fact ?? null,
+    assumed: last?.judgement.kind === 'counts' ? last.judgement.assumed : [],
+    setAside: judged.flatMap(({ fact, judgement }) =>
+      judgement.kind === 'set_aside' && dayOfFact(fact) >= since ? [{ fact, why: judgement.why }] : [],
+    ),
+  };
+}
+
+type Judgement =
+  | { readonly kind: 'counts'; readonly assumed: readonly string[] }
+  | { readonly kind: 'set_aside'; readonly why: string }
+  | { readonly kind: 'beside_the_point' };
+
+function judge(fact: Fact, resets: readonly Reset[]): Judgement {
+  const meant = resets.filter((reset) => isMeant(fact, reset));
+  if (meant.length === 0) return isMereLook(fact, resets) ? aMereLook() : { kind: 'beside_the_point' };
+  switch (fact.outcome) {
+    case 'failed':
+      return { kind: 'set_aside', why: 'It did not pass, so it resets nothing.' };
+    case 'partly':
+      return { kind: 'set_aside', why: 'It was only partly done, so it resets nothing.' };
+    case 'passed':
+      return judgeCompetence(fact, meant);
+  }
+}
+
+function isMeant(fact: Fact, reset: Reset): boolean {
+  return fact.fact === reset.act && (!reset.tests || (fact.test !== undefined && reset.tests.includes(fact.test)));
+}
+
+function judgeCompetence(fact: Fact, meant: readonly Reset[]): Judgement {
+  const by = [...new Set(meant.flatMap((reset) => reset.by))];
+  const capacity = fact.doneBy?.capacity;
+  if (meant.some((reset) => reset.by.length === 0)) return { kind: 'counts', assumed: [] };
+  if (capacity === undefined) return { kind: 'counts', assumed: [notSaid(fact, by)] };
+  if (by.includes(capacity)) return { kind: 'counts', assumed: [] };
+  return {
+    kind: 'set_aside',
+    why: `It was done by ${capacitiesInWords([capacity])}; what counts is ${capacitiesInWords(by)}.`,
+  };
+}
+
+function notSaid(fact: Fact, by: Reset['by']): string {
+  return `It is not recorded who did the ${actInWords(fact.fact, fact.test)}; taken to be ${capacitiesInWords(by)}.`;
+}
+
+function isMereLook(fact: Fact, resets: readonly Reset[]): boolean {
+  return fact.fact === 'inspected' && resets.some((reset) => reset.act === 'serviced' || reset.act === 'overhauled');
+}
+
+function aMereLook(): Judgement {
+  return { kind: 'set_aside', why: 'A look resets no service.' };
+}

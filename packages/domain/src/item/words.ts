@@ -1,0 +1,93 @@
+/** The trade's words for acts, tests and people, to stand inside a sentence. */
+import { recordedDateInWords } from '../calendar/words.ts';
+import type { Reset } from '../rule/rule.ts';
+import type { Capacity, Fact, FactKind, TestKind } from './fact.ts';
+
+const TEST_WORDS: Record<TestKind, string> = {
+  visual: 'visual look',
+  internal_examination: 'internal examination',
+  extended_service: 'extended service',
+  hydrostatic: 'hydrostatic test',
+  gas_inflation: 'gas-inflation test',
+  necessary_additional_pressure: 'necessary-additional-pressure test',
+  working_pressure: 'working-pressure test',
+  crack_test: 'crack test',
+  valve_examination: 'valve examination',
+  onboard_check: 'check aboard',
+  drain: 'drain test',
+};
+
+/** The act as a thing: "the service", "the gas-inflation test". */
+const ACT_WORDS: Record<FactKind, string> = {
+  manufactured: 'date of manufacture',
+  installed: 'date of fitting',
+  printed_expiry: 'date printed on it',
+  inspected: 'inspection',
+  serviced: 'service',
+  tested: 'test',
+  replaced: 'replacement',
+  overhauled: 'overhaul',
+  extended: 'extension',
+  activated: 'use',
+  moved: 'move',
+  meter: 'meter reading',
+  withdrawn: 'withdrawal',
+};
+
+/** How a fact opens a sentence: "Serviced on 22 September 2025". */
+const DONE_WORDS: Record<FactKind, string> = {
+  manufactured: 'Made',
+  installed: 'Fitted',
+  printed_expiry: 'Printed to run out',
+  inspected: 'Inspected',
+  serviced: 'Serviced',
+  tested: 'Tested',
+  replaced: 'Replaced by a new one',
+  overhauled: 'Overhauled',
+  extended: 'Extended',
+  activated: 'Used',
+  moved: 'Moved',
+  meter: 'Meter read',
+  withdrawn: 'Withdrawn',
+};
+
+const CAPACITY_WORDS: Record<Capacity, string> = {
+  owner_or_skipper: 'the owner or skipper',
+  crew: 'the crew',
+  competent_person: 'a competent person',
+  surveyor: 'a surveyor',
+  marine_inspector: 'a marine inspector',
+  rigger: 'a rigger',
+  gas_engineer: 'a gas engineer',
+  marine_engineer: 'a marine engineer',
+  electrician: 'an electrician',
+  sailmaker: 'a sailmaker',
+  yard: 'a yard',
+  liferaft_service_station: 'a liferaft service station',
+  fire_equipment_technician: 'a fire-equipment technician',
+  maker: 'the maker',
+};
+
+export function capacitiesInWords(capacities: readonly Capacity[]): string {
+  return capacities.map((capacity) => CAPACITY_WORDS[capacity]).join(' or ');
+}
+
+/** "gas-inflation test", "service", "date of fitting". */
+export function actInWords(act: FactKind, test?: TestKind): string {
+  return test ? TEST_WORDS[test] : ACT_WORDS[act];
+}
+
+/** "Serviced on 22 September 2025", "Gas-inflation test on 1 July 2021". */
+export function factInWords(fact: Fact): string {
+  const opening = fact.fact === 'tested' && fact.test ? capitalised(TEST_WORDS[fact.test]) : DONE_WORDS[fact.fact];
+  return `${opening} ${recordedDateInWords(fact.on)}`;
+}
+
+/** What a duty's first reset is called: "service", "gas-inflation test". */
+export function resetInWords(reset: Reset | undefined): string {
+  return reset ? actInWords(reset.act, reset.tests?.[0]) : 'act';
+}
+
+export function capitalised(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

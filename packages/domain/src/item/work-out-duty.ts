@@ -1,0 +1,99 @@
+/** One duty of one rule, worked out for the unit aboard. */
+import { addPeriod } from '../calendar/period.ts';
+import { dayInWords, periodInWords, periodOf } from '../calendar/words.ts';
+import type { Rule } from '../rule/rule.ts';
+import { type Bound, bindEarliest } from './bind.ts';
+import type { Grounds, LimitCount } from './count-limit.ts';
+import { dateOutcome, outcomeInWords } from './date-outcome.ts';
+import type { Extended } from './extended-until.ts';
+import type { CountedLimit, DueOutcome, Explanation, Missing, Obligation, SetAside } from './obligation.ts';
+import { remediesOf } from './remedy.ts';
+import type { FactSetAside } from './unit-aboard.ts';
+
+/** What is known besides the duty itself: said in the explanation, with no effect on the date. */
+export type Remarks = {
+  readonly assumed: readonly string[];
+  readonly doubts: readonly string[];
+  readonly setAside: readonly FactSetAside[];
+};
+
+export function workOutDuty(rule: Rule, grounds: Grounds, remarks: Remarks): Obligation {
+  const bound = bindEarliest(grounds);
+  const { outcome, sentence, said } = conclude(bound, grounds);
+  const explained = explain(rule, bound, grounds, remarks);
+  return {
+    ruleId: rule.id,
+    duty: grounds.duty.id,
+    scheme: rule.scheme,
+    weight: rule.weight,
+    action: grounds.duty.action,
+    outcome,
+    explanation: {
+      ...explained,
+      sentence,
+      setAside: [...explained.setAside, ...said.setAside.map(asSetAside)],
+      assumed: [...explained.assumed, ...said.assumed],
+      doubts: [...explained.doubts, ...said.doubts],
+    },
+  };
+}
+
+const NO_EXTENSION: Pick<Extended, 'assumed' | 'doubts' | 'setAside'> = { assumed: [], doubts: [], setAside: [] };
+
+function conclude(bound: Bound, grounds: Grounds) {
+  const { inWords } = grounds.duty;
+  switch (bound.kind) {
+    case 'unknown': {
+      const outcome: DueOutcome = { kind: 'undated', missing: missingIn(bound.others) };
+      const basis = bound.others[0]?.basis ?? 'Nothing is on record';
+      return { outcome, sentence: `${basis}. ${inWords}, so the date is not known.`, said: NO_EXTENSION };
+    }
+    case 'due': {
+      const { outcome, said } = dateOutcome(bound, grounds);
+      const counted = isPlain(grounds) ? '' : `: ${bound.binds.limit}`;
+      const sentence = `${bound.binds.basis}. ${inWords}${counted}, ${outcomeInWords(outcome, grounds.duty, said)}.`;
+      return { outcome, sentence, said };
+    }
+  }
+}
+
+/** One limit with one fixed interval: the clause says it all, and which limit bound need not be said. */
+function isPlain({ duty }: Grounds): boolean {
+  const [limit] = duty.limits;
+  const fixed = limit?.kind !== 'after' || limit.plus.kind === 'fixed';
+  return duty.limits.length === 1 && fixed && !duty.fallback && !duty.cappedBy && !duty.startsAtAge;
+}
+
+function explain(rule: Rule, bound: Bound, grounds: Grounds, remarks: Remarks): Omit<Explanation, 'sentence'> {
+  const binds = bound.kind === 'due' ? bound.binds : null;
+  const { last } = grounds;
+  return {
+    source: rule.source,
+    binds: binds && asCounted(binds),
+    alsoCounted: [...(binds?.alternatives ?? []), ...bound.others.map(asCounted)],
+    setAside: [...last.setAside, ...remarks.setAside].map(asSetAside),
+    assumed: [...remarks.assumed, ...(binds?.assumed ?? [])],
+    doubts: [...(binds?.doubts ?? []), ...suspectFrom(grounds), ...remarks.doubts],
+    missing: missingIn(bound.others),
+    wouldChangeIt: remediesOf(grounds, bound.kind === 'due' ? bound.on : null),
+  };
+}
+
+function asCounted({ limit, on, factIds }: LimitCount): CountedLimit {
+  return { limit, on, factIds };
+}
+
+function asSetAside({ fact, why }: FactSetAside): SetAside {
+  return { factId: fact.id, why };
+}
+
+function missingIn(counts: readonly LimitCount[]): readonly Missing[] {
+  const missing = counts.flatMap((count) => count.missing);
+  return missing.filter(({ what }, index) => missing.findIndex((other) => other.what === what) === index);
+}
+
+function suspectFrom({ duty, manufactured }: Grounds): string[] {
+  if (!duty.suspectFromAge || !manufactured) return [];
+  const from = dayInWords(addPeriod(manufactured.first, periodOf(duty.suspectFromAge)));
+  return [`From ${from}, at ${periodInWords(duty.suspectFromAge)} of age, it is suspect although still in date.`];
+}

@@ -1,0 +1,34 @@
+/** The published rules, and which of them bear on an item. */
+import type { ItemKindId } from '../item/item-kind.ts';
+import { EXTINGUISHER_STANDARD_RULES } from './catalogue/extinguisher-standards.ts';
+import { EXTINGUISHER_RULES } from './catalogue/extinguishers.ts';
+import { FLARE_RULES } from './catalogue/flares.ts';
+import { HOSE_RULES } from './catalogue/hoses.ts';
+import { LIFERAFT_RULES } from './catalogue/liferaft.ts';
+import { LIFERAFT_TEST_RULES } from './catalogue/liferaft-tests.ts';
+import { RIGGING_RULES } from './catalogue/rigging.ts';
+import type { Rule } from './rule.ts';
+import { SCHEMES, type SchemeId } from './scheme.ts';
+
+export const RULES: readonly Rule[] = [
+  ...RIGGING_RULES,
+  ...HOSE_RULES,
+  ...FLARE_RULES,
+  ...LIFERAFT_RULES,
+  ...LIFERAFT_TEST_RULES,
+  ...EXTINGUISHER_RULES,
+  ...EXTINGUISHER_STANDARD_RULES,
+];
+
+const BY_ID: ReadonlyMap<string, Rule> = new Map(RULES.map((rule) => [rule.id, rule]));
+const ALWAYS: ReadonlySet<SchemeId> = new Set(SCHEMES.filter((scheme) => scheme.always).map((scheme) => scheme.id));
+
+/** The rule of that id; `undefined` when the catalogue has none. */
+export function findRule(id: string): Rule | undefined {
+  return BY_ID.get(id);
+}
+
+/** The rules that the schemes put on a kind, with those of every scheme that always applies; in catalogue order. */
+export function rulesFor(kind: ItemKindId, schemes: readonly SchemeId[]): readonly Rule[] {
+  return RULES.filter((rule) => rule.kinds.includes(kind) && (ALWAYS.has(rule.scheme) || schemes.includes(rule.scheme)));
+}
