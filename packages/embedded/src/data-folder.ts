@@ -1,6 +1,7 @@
 /** Where things lie in a project's data folder. */
 import fs from 'node:fs';
 import path from 'node:path';
+import { UnusableDataFolder } from './unusable-data-folder.ts';
 
 export type DataFolder = {
   root: string;
@@ -22,6 +23,17 @@ export function dataFolder(dataDir: string): DataFolder {
     starterLock: path.join(root, 'pg.lock'),
     libraryLinks: path.join(root, 'pg-lib'),
   };
+}
+
+/** Folders and files that another user made, as root did before, are told apart here and not half way through a start. */
+export function refuseUnlessWritable({ root, connectionFile, starterLock }: DataFolder): void {
+  for (const name of [root, connectionFile, starterLock].filter((made) => fs.existsSync(made))) {
+    try {
+      fs.accessSync(name, fs.constants.R_OK | fs.constants.W_OK);
+    } catch {
+      throw new UnusableDataFolder(root, `this user may not write in ${name}, which another user made.`);
+    }
+  }
 }
 
 /** The server names its folder by the real path, so we compare and start by the real path too. */

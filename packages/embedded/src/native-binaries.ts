@@ -13,7 +13,9 @@ export type NativeBinaries = {
 
 export function nativeBinaries(): NativeBinaries {
   const packageRoot = path.join(path.dirname(platformPackage()), '..');
-  const { version } = JSON.parse(fs.readFileSync(path.join(packageRoot, 'package.json'), 'utf8')) as { version: string };
+  const { version } = JSON.parse(fs.readFileSync(path.join(packageRoot, 'package.json'), 'utf8')) as {
+    version: string;
+  };
   const native = path.join(packageRoot, 'native');
   const program = (name: string) => path.join(native, 'bin', process.platform === 'win32' ? `${name}.exe` : name);
   return { initdb: program('initdb'), postgres: program('postgres'), major: version.split('.')[0] ?? '', native };
@@ -37,8 +39,8 @@ function platformPackage(): string {
  * Makes the links `libx.so.5 -> libx.so.5.18` that npm packages cannot carry. The package makes them in an install
  * script, which npm may have been told not to run.
  *
- * Answers the folder to search for libraries when the links had to be made in `fallback` because the installation is
- * not ours to write in; `null` when they lie where the programs look by themselves.
+ * Answers where to search for libraries when the links had to be made in `fallback` because the installation is not
+ * ours to write in; `null` when they lie where the programs look by themselves.
  */
 export function restoreLibraryLinks(native: string, fallback: string): string | null {
   const missing = libraryLinks(native).filter(({ link }) => !fs.existsSync(link));
@@ -52,14 +54,17 @@ export function restoreLibraryLinks(native: string, fallback: string): string | 
     fs.rmSync(here, { force: true }); // the installation may have moved since
     fs.symlinkSync(file, here);
   }
-  return fallback;
+  return [fallback, path.join(native, 'lib')].join(path.delimiter);
 }
 
 function libraryLinks(native: string): { file: string; link: string }[] {
   const list = path.join(native, 'pg-symlinks.json');
   if (!fs.existsSync(list)) return []; // Windows has none
   const links = JSON.parse(fs.readFileSync(list, 'utf8')) as { source: string; target: string }[];
-  return links.map(({ source, target }) => ({ file: path.join(native, '..', source), link: path.join(native, '..', target) }));
+  return links.map(({ source, target }) => ({
+    file: path.join(native, '..', source),
+    link: path.join(native, '..', target),
+  }));
 }
 
 function makeLink(file: string, link: string): void {

@@ -48,7 +48,7 @@ function startElsewhere(pid: number): string | null {
   }
 }
 
-function readOrEmpty(file: string): string {
+export function readOrEmpty(file: string): string {
   try {
     return fs.readFileSync(file, 'utf8');
   } catch {

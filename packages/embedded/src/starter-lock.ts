@@ -23,7 +23,8 @@ export async function withStarterLock<T>(file: string, patienceMs: number, work:
 
 async function take(lock: DatabaseSync, file: string, deadline: number): Promise<void> {
   while (!tryToTake(lock)) {
-    if (Date.now() > deadline) throw new Error(`Another process has been starting or stopping the server for long (${file}).`);
+    if (Date.now() > deadline)
+      throw new Error(`Another process has been starting or stopping the server for long (${file}).`);
     await sleep(POLL_MS);
   }
 }
