@@ -22,6 +22,8 @@ export type NewFact = { readonly itemId: string; readonly expectedVersion?: numb
 export type FactRecorded = {
   readonly fact: FactRecord;
   readonly item: ItemRecord;
+  /** The day it was at the vessel's place. */
+  readonly asOf: string;
   /** The item's obligations as they stand now. */
   readonly obligations: readonly Obligation[];
   /** Why the statement looks odd, though a real record can look like that. */
@@ -41,7 +43,7 @@ export function recordFact(ctx: ActionContext, { itemId, expectedVersion, fact }
     const version = await touchItem(write.tx, itemId);
     await audit(write, { verb: 'record_fact', subject: 'fact', subjectId: record.id, before: null, after: record });
     const { obligations } = await refreshObligations(write.tx, ctx.organisationId, item.vesselId, [itemId]);
-    return done({ fact: record, item: { ...item, version }, obligations: obligations.get(itemId) ?? [], doubts });
+    return done({ fact: record, item: { ...item, version }, asOf: formatDay(today), obligations: obligations.get(itemId) ?? [], doubts });
   });
 }
 
