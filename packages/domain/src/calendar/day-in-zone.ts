@@ -3,7 +3,12 @@ import { type Day, parseDay } from './day.ts';
 
 /** The calendar day in an IANA time zone (`Europe/Oslo`) at `instant`. Throws `RangeError` for an unknown zone. */
 export function dayInZone(instant: Date, timeZone: string): Day {
-  const parts = new Intl.DateTimeFormat('en-GB', { timeZone, year: 'numeric', month: '2-digit', day: '2-digit' }).formatToParts(instant);
+  const parts = new Intl.DateTimeFormat('en-GB', {
+    timeZone,
+    year: 'numeric',
+    month: '2-digit',
+    day: '2-digit',
+  }).formatToParts(instant);
   const part = (type: string) => parts.find((each) => each.type === type)?.value ?? '';
   const day = parseDay(`${part('year').padStart(4, '0')}-${part('month')}-${part('day')}`);
   if (day === null) throw new RangeError(`no day for ${instant.toISOString()} in ${timeZone}`);

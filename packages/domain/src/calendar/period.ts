@@ -9,7 +9,12 @@ const ISO_PERIOD = /^P(?!$)(?:(\d+)Y)?(?:(\d+)M)?(?:(\d+)W)?(?:(\d+)D)?$/;
 export function parsePeriod(text: string): Period | null {
   const parts = ISO_PERIOD.exec(text);
   if (!parts) return null;
-  const [years, months, weeks, days] = parts.slice(1).map((part) => Number(part ?? 0)) as [number, number, number, number];
+  const [years, months, weeks, days] = parts.slice(1).map((part) => Number(part ?? 0)) as [
+    number,
+    number,
+    number,
+    number,
+  ];
   return { months: years * 12 + months, days: weeks * 7 + days };
 }
 

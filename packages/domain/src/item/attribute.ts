@@ -35,7 +35,7 @@ export type AttributeType =
 export type Attribute = {
   readonly id: AttributeId;
   readonly type: AttributeType;
-  /** What it is, in lower case, to stand inside a sentence. */
+  /** What it is, to head a field or stand before a colon: "months a year that the vessel operates". */
   readonly words: string;
   readonly whereFound: string;
 };
@@ -49,19 +49,19 @@ export const ATTRIBUTES: { readonly [Id in AttributeId]: Attribute } = {
   makerIntervalMonths: {
     id: 'makerIntervalMonths',
     type: MONTHS,
-    words: "the maker's interval between services, in months",
+    words: "maker's interval in months",
     whereFound: "the maker's manual or the last service certificate",
   },
   makerLifeMonths: {
     id: 'makerLifeMonths',
     type: MONTHS,
-    words: "the life that the maker gives it, in months",
+    words: 'life in months that the maker gives it',
     whereFound: "the maker's manual or the label",
   },
   insurerLifeMonths: {
     id: 'insurerLifeMonths',
     type: MONTHS,
-    words: "the life that the vessel's own insurer allows, in months",
+    words: "life in months that the vessel's own insurer allows",
     whereFound: "the insurer's letter or the policy's conditions",
   },
   standard: {
@@ -74,49 +74,49 @@ export const ATTRIBUTES: { readonly [Id in AttributeId]: Attribute } = {
         { value: 'other', words: 'another standard or none' },
       ],
     },
-    words: 'the standard that the raft was built to',
+    words: 'standard that the raft was built to',
     whereFound: 'the plate on the container and the certificate',
   },
   extendedInterval: {
     id: 'extendedInterval',
     type: YES_NO,
-    words: 'whether the raft is type-approved for extended service intervals',
+    words: 'raft type-approved for extended service intervals',
     whereFound: 'the type-approval certificate',
   },
   conventionShip: {
     id: 'conventionShip',
     type: YES_NO,
-    words: 'whether the vessel is a Safety Convention ship',
+    words: 'Safety Convention ship',
     whereFound: "the vessel's certificates",
   },
   seasonMonths: {
     id: 'seasonMonths',
     type: MONTHS,
-    words: 'how many months a year the vessel operates',
+    words: 'months a year that the vessel operates',
     whereFound: 'the operating schedule',
   },
   operatesOnlyMonthsMeanDailyMinAbove0C: {
     id: 'operatesOnlyMonthsMeanDailyMinAbove0C',
     type: YES_NO,
-    words: 'whether she operates only in months whose mean daily minimum is above 0 °C',
+    words: 'operates only in months whose mean daily minimum is above 0 °C',
     whereFound: 'the operating schedule and climate tables',
   },
   cylinderTestValidTo: {
     id: 'cylinderTestValidTo',
     type: DATE,
-    words: "the day to which the gas cylinder's hydrostatic test is valid",
+    words: "day to which the gas cylinder's hydrostatic test is valid",
     whereFound: 'the stamp on the cylinder or the service certificate',
   },
   dryStoredOffSeason: {
     id: 'dryStoredOffSeason',
     type: YES_NO,
-    words: 'whether the raft is stored dry out of season',
+    words: 'raft stored dry out of season',
     whereFound: 'the storage record',
   },
   packedContentsExpireOn: {
     id: 'packedContentsExpireOn',
     type: DATE,
-    words: 'the earliest expiry among the things packed in the raft',
+    words: 'earliest expiry among the things packed in the raft',
     whereFound: 'the list of contents on the last service certificate',
   },
   pressure: {
@@ -128,7 +128,7 @@ export const ATTRIBUTES: { readonly [Id in AttributeId]: Attribute } = {
         { value: 'cartridge', words: 'cartridge operated' },
       ],
     },
-    words: 'whether it is stored-pressure or cartridge operated',
+    words: 'how the agent is driven out',
     whereFound: 'the label',
   },
   cylinderMaterial: {
@@ -141,13 +141,13 @@ export const ATTRIBUTES: { readonly [Id in AttributeId]: Attribute } = {
         { value: 'aluminium', words: 'aluminium' },
       ],
     },
-    words: 'what its cylinder is made of',
+    words: 'material of the cylinder',
     whereFound: 'the label',
   },
   hosesFittedOn: {
     id: 'hosesFittedOn',
     type: DATE,
-    words: "the day the system's hoses were fitted",
+    words: "day on which the system's hoses were fitted",
     whereFound: 'the installation or service report',
   },
 };

@@ -64,7 +64,7 @@ function countOwnFigure(
   if (interval.otherwise === undefined) {
     return { kind: 'missing', missing: { what: attribute.words, whereFound: attribute.whereFound } };
   }
-  const assumed = `Not recorded: ${attribute.words}. Counted instead: ${periodInWords(interval.otherwise)}.`;
+  const assumed = `Not on record: ${attribute.words}. Counted instead: ${periodInWords(interval.otherwise)}.`;
   return counted(day(interval.otherwise), interval.otherwise, [assumed]);
 }
 
@@ -79,7 +79,10 @@ function countByCondition(options: readonly IntervalOption[], day: Reach, of: Pa
     period: option.period,
     fromMemory: option.fromMemory ?? false,
     assumed: longer.filter(({ verdict }) => verdict === 'not_recorded').map(notRecorded),
-    alternatives: longer.filter(isForThisKind).filter(({ verdict }) => verdict === 'fails').map(alternative),
+    alternatives: longer
+      .filter(isForThisKind)
+      .filter(({ verdict }) => verdict === 'fails')
+      .map(alternative),
   };
 }
 
@@ -109,7 +112,7 @@ function wordsOf({ conditions, next }: WeighedOption, wanted: Weighed): string {
 
 function notRecorded(weighed: WeighedOption): string {
   const until = `${periodInWords(weighed.option.period)}, to ${dayInWords(weighed.next)},`;
-  return `The shorter interval counts; ${until} would need on record ${wordsOf(weighed, 'not_recorded')}.`;
+  return `The shorter interval counts. For ${until} this would have to be on record: ${wordsOf(weighed, 'not_recorded')}.`;
 }
 
 function alternative(weighed: WeighedOption): CountedLimit {

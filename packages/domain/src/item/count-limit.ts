@@ -1,5 +1,4 @@
 /** One limit of a duty, and the day it leads to. */
-import type { Day } from '../calendar/day.ts';
 import { addPeriod } from '../calendar/period.ts';
 import { dayInWords, periodInWords, periodOf, recordedDateInWords } from '../calendar/words.ts';
 import type { Duty, Limit, Start } from '../rule/rule.ts';
@@ -7,10 +6,11 @@ import type { VesselEvent } from '../vessel/situation.ts';
 import { ATTRIBUTES, dateOf } from './attribute.ts';
 import { countInterval } from './count-interval.ts';
 import { dateOnRecord } from './date-on-record.ts';
-import type { Fact, FactKind } from './fact.ts';
 import { nextEvent } from './events-ahead.ts';
+import type { Fact, FactKind } from './fact.ts';
 import { findItemKind } from './item-kind.ts';
 import type { LastDone } from './last-done.ts';
+import { limitInWords } from './limit-words.ts';
 import type { CountedLimit, Missing } from './obligation.ts';
 import type { Particulars } from './weigh-condition.ts';
 import { actInWords, capacitiesInWords, capitalised, factInWords, resetInWords } from './words.ts';
@@ -50,14 +50,15 @@ type After = Extract<Limit, { kind: 'after' }>;
 
 function countAfter(limit: After, grounds: Grounds): LimitCount {
   const start = startOf(limit.from, grounds);
-  if (!start) return notCounted(limit, startInWords(limit.from, grounds.duty), [missingStart(limit.from, grounds)]);
+  if (!start) return notCounted(limit, grounds, missingStart(limit.from, grounds));
   const { fact, assumed, doubts } = start;
   const result = countInterval(limit.plus, fact.on.first, limit.counting ?? 'days', grounds);
   if (result.kind === 'missing') {
-    return { ...notCounted(limit, startInWords(limit.from, grounds.duty), [result.missing]), basis: factInWords(fact) };
+    const basis = `${factInWords(fact)}; ${result.missing.what}: not on record`;
+    return { ...notCounted(limit, grounds, result.missing), basis };
   }
   const fromMemory = limit.fromMemory || result.fromMemory;
-  const words = `${periodInWords(result.period)} after ${startInWords(limit.from, grounds.duty)}`;
+  const words = limitInWords(limit, grounds.duty, result.period);
   return {
     source: limit,
     limit: fromMemory ? `${words} (from memory)` : words,
@@ -65,7 +66,9 @@ function countAfter(limit: After, grounds: Grounds): LimitCount {
     factIds: [fact.id],
     basis: factInWords(fact),
     assumed: [...assumed, ...firstDayOf(fact, limit), ...readingOf(limit), ...result.assumed],
-    doubts: fromMemory ? [...doubts, `The figure of ${periodInWords(result.period)} is from memory, not read.`] : doubts,
+    doubts: fromMemory
+      ? [...doubts, `The figure of ${periodInWords(result.period)} is from memory, not read.`]
+      : doubts,
     missing: [],
     alternatives: result.alternatives.map((other) => ({ ...other, factIds: [fact.id] })),
   };
@@ -83,7 +86,9 @@ function startOf(from: Start, { facts, last, duty }: Grounds): StartOnRecord | n
     }
     case 'installed': {
       const fitted = dateOnRecord(facts, ['installed', 'replaced']);
-      return fitted && { fact: fitted.fact, assumed: [], doubts: [...fitted.doubts, ...fitterDoubt(fitted.fact, duty)] };
+      return (
+        fitted && { fact: fitted.fact, assumed: [], doubts: [...fitted.doubts, ...fitterDoubt(fitted.fact, duty)] }
+      );
     }
   }
 }
@@ -105,17 +110,6 @@ function readingOf(limit: After): string[] {
   return limit.reading ? [`${capitalised(limit.reading)}: our reading.`] : [];
 }
 
-function startInWords(from: Start, duty: Duty): string {
-  switch (from) {
-    case 'manufactured':
-      return 'manufacture';
-    case 'installed':
-      return 'fitting';
-    case 'last_done':
-      return `the last ${resetInWords(duty.resets[0])}`;
-  }
-}
-
 function missingStart(from: Start, grounds: Grounds): Missing {
   const [reset] = grounds.duty.resets;
   if (from !== 'last_done' || !reset) return missingFact(from === 'manufactured' ? from : 'installed', grounds);
@@ -132,13 +126,14 @@ function whereFound(kind: FactKind, grounds: Grounds): string {
 }
 
 function countPrinted(limit: Limit, grounds: Grounds): LimitCount {
-  const words = 'the date printed on it';
   const printed = dateOnRecord(grounds.facts, ['printed_expiry']);
-  if (!printed) return notCounted(limit, words, [missingFact('printed_expiry', grounds)]);
+  const missing = missingFact('printed_expiry', grounds);
+  if (!printed) return notCounted(limit, grounds, missing);
   const { fact, doubts } = printed;
   const last = dayInWords(fact.on.last);
   return {
-    ...notCounted(limit, words, []),
+    ...notCounted(limit, grounds, missing),
+    missing: [],
     on: fact.on.last,
     factIds: [fact.id],
     basis: factInWords(fact),
@@ -150,23 +145,31 @@ function countPrinted(limit: Limit, grounds: Grounds): LimitCount {
 function countGiven(limit: Extract<Limit, { kind: 'given' }>, grounds: Grounds): LimitCount {
   const { words, whereFound: place } = ATTRIBUTES[limit.attribute];
   const date = dateOf(grounds.attributes, limit.attribute);
-  const phrase = limit.plus ? `${periodInWords(limit.plus)} after ${words}` : words;
-  if (!date) return notCounted(limit, phrase, [{ what: words, whereFound: place }]);
+  const none = notCounted(limit, grounds, { what: words, whereFound: place });
+  if (!date) return none;
   const on = limit.plus ? addPeriod(date.first, periodOf(limit.plus)) : date.last;
-  return { ...notCounted(limit, phrase, []), on, basis: `Given: ${words}, ${recordedDateInWords(date)}` };
+  return { ...none, missing: [], on, basis: `On record: ${words}, ${recordedDateInWords(date)}` };
 }
 
 function countNextEvent(limit: Extract<Limit, { kind: 'next_event' }>, grounds: Grounds): LimitCount {
-  const done = grounds.last.fact?.on.first ?? null;
-  const next = nextEvent(grounds.events, limit.event, done);
-  const missing = { what: `the next ${limit.event}`, whereFound: "the authority's letter; enter it as a planned event" };
-  if (!next) return notCounted(limit, `the next ${limit.event}`, [missing]);
-  const basis = `The next ${limit.event} is planned for ${dayInWords(next.on)}`;
-  return { ...notCounted(limit, `the next ${limit.event}`, []), on: next.on, basis };
+  const what = `the next ${limit.event}`;
+  const whereFound = "the authority's letter: record it as a planned event of the vessel";
+  const next = nextEvent(grounds.events, limit.event, grounds.last.fact?.on.first ?? null);
+  const none = notCounted(limit, grounds, { what, whereFound });
+  if (!next) return none;
+  return { ...none, missing: [], on: next.on, basis: `${capitalised(what)} is planned for ${dayInWords(next.on)}` };
 }
 
-function notCounted(source: Limit, limit: string, missing: readonly Missing[]): LimitCount {
-  const what = missing[0]?.what ?? limit;
-  const basis = `${capitalised(what)} is not on record`;
-  return { source, limit, on: null as Day | null, factIds: [], basis, assumed: [], doubts: [], missing, alternatives: [] };
+function notCounted(source: Limit, grounds: Grounds, missing: Missing): LimitCount {
+  return {
+    source,
+    limit: limitInWords(source, grounds.duty),
+    on: null,
+    factIds: [],
+    basis: `${capitalised(missing.what)} is not on record`,
+    assumed: [],
+    doubts: [],
+    missing: [missing],
+    alternatives: [],
+  };
 }

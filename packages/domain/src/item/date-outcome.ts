@@ -1,5 +1,5 @@
 /** From the day that binds to every date that follows from it. */
-import { type Day, addDays, addMonths } from '../calendar/day.ts';
+import { addDays, addMonths, type Day } from '../calendar/day.ts';
 import { addPeriod, type Period } from '../calendar/period.ts';
 import { dayInWords, periodOf } from '../calendar/words.ts';
 import type { Duty } from '../rule/rule.ts';
@@ -12,7 +12,10 @@ import type { DueOutcome, Window } from './obligation.ts';
 export type Dated = Extract<DueOutcome, { kind: 'dated' }>;
 
 /** The outcome, and what is to be said of an extension. */
-export function dateOutcome(bound: Extract<Bound, { kind: 'due' }>, grounds: Grounds): { outcome: Dated; said: Extended } {
+export function dateOutcome(
+  bound: Extract<Bound, { kind: 'due' }>,
+  grounds: Grounds,
+): { outcome: Dated; said: Extended } {
   const { duty } = grounds;
   const replaceBy = replaceByDay(duty, bound.on, grounds);
   const comesEarlier = duty.replaceBy?.kind === 'last_event_before_expiry' && replaceBy !== null;
@@ -46,9 +49,7 @@ function replaceByDay(duty: Duty, expiry: Day, { events }: Grounds): Day | null 
 
 function windowsAround(duty: Duty, due: Day): readonly Window[] {
   if (!duty.window) return [];
-  return [
-    { opens: subtract(due, periodOf(duty.window.before)), closes: addPeriod(due, periodOf(duty.window.after)) },
-  ];
+  return [{ opens: subtract(due, periodOf(duty.window.before)), closes: addPeriod(due, periodOf(duty.window.after)) }];
 }
 
 function subtract(day: Day, period: Period): Day {
@@ -75,11 +76,11 @@ function latestPermitted(bound: Extract<Bound, { kind: 'due' }>, grounds: Ground
 /** What the outcome comes to, to end the sentence: "so it is due by 22 September 2026". */
 export function outcomeInWords(outcome: Dated, duty: Duty, said: Extended): string {
   const due = dayInWords(outcome.dueOn);
-  const end = duty.action.kind === 'withdraw' ? `so it is out of use after ${due}` : `so it is due by ${due}`;
+  const end = duty.action.kind === 'withdraw' ? `so it is to be withdrawn by ${due}` : `so it is due by ${due}`;
   const parts = [outcome.expiresOn === undefined ? end : `so it is out of date after ${dayInWords(outcome.expiresOn)}`];
   if (outcome.replaceBy !== undefined) parts.push(`and is to be replaced by ${dayInWords(outcome.replaceBy)}`);
   const [window] = outcome.windows;
-  if (window) parts.push(`counting from ${dayInWords(window.opens)} to ${dayInWords(window.closes)}`);
+  if (window) parts.push(`in the window from ${dayInWords(window.opens)} to ${dayInWords(window.closes)}`);
   if (said.until !== null) parts.push(`extended on record to ${dayInWords(said.until)}`);
   return parts.join(', ').replace(', and is', ' and is');
 }

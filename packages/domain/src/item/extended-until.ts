@@ -1,8 +1,8 @@
 /** A permission to be late counts only when it is on record, and only as far as the rule lets it go. */
 import type { Day } from '../calendar/day.ts';
 import { dayInWords } from '../calendar/words.ts';
-import type { Capacity } from './fact.ts';
 import type { Grounds } from './count-limit.ts';
+import type { Capacity } from './fact.ts';
 import { dayOfFact } from './facts-on-record.ts';
 import { lastDone } from './last-done.ts';
 import type { FactSetAside } from './unit-aboard.ts';
@@ -31,7 +31,13 @@ export function extendedUntil(grounds: Grounds, latest: Day | null): Extended {
   const { fact, assumed, setAside } = lastDone(records, [{ act: 'extended', by: AUTHORITY }]);
   if (fact?.until === undefined) return { ...NONE, setAside };
   const until = Math.min(fact.until, latest) as Day;
-  return { until, factIds: [fact.id], assumed, setAside, doubts: until < fact.until ? [tooLong(fact.until, until)] : [] };
+  return {
+    until,
+    factIds: [fact.id],
+    assumed,
+    setAside,
+    doubts: until < fact.until ? [tooLong(fact.until, until)] : [],
+  };
 }
 
 function tooLong(recorded: Day, allowed: Day): string {

@@ -30,7 +30,10 @@ export type CountedLimit = { readonly limit: string; readonly on: Day | null; re
 /** A fact that was looked at and did not count: a failed test, an owner's look, a plate of the old unit. */
 export type SetAside = { readonly factId: string; readonly why: string };
 
-/** An act that would move the date. `plus` is ISO 8601, counted from the day it is done; `null` when a new print decides. */
+/**
+ * An act that would move the date. `plus` is ISO 8601, counted from the day it is done; `null` when the act
+ * alone does not decide the next date: a new print, a plan, its age or its particulars do too.
+ */
 export type Remedy = {
   readonly act: FactKind;
   readonly test?: TestKind;

@@ -1,41 +1,79 @@
 /** What would move the date, and where to. */
-import type { Day } from '../calendar/day.ts';
-import { addPeriod, parsePeriod } from '../calendar/period.ts';
-import type { Limit, Reset } from '../rule/rule.ts';
+import { addPeriod } from '../calendar/period.ts';
+import { periodOf } from '../calendar/words.ts';
+import type { Condition, Interval, IntervalOption, Limit, Reset } from '../rule/rule.ts';
+import { monthsOf } from './attribute.ts';
 import type { Grounds } from './count-limit.ts';
-import { countInterval } from './count-interval.ts';
 import { AUTHORITY } from './extended-until.ts';
+import { dayOfFact } from './facts-on-record.ts';
 import type { Remedy } from './obligation.ts';
+import { type Particulars, weighCondition } from './weigh-condition.ts';
 
-/** The acts that would move the date. A period is the one that counts from the due day on. */
-export function remediesOf(grounds: Grounds, due: Day | null): readonly Remedy[] {
+/** The acts that would move the date. */
+export function remediesOf(grounds: Grounds): readonly Remedy[] {
   const { duty } = grounds;
   const acts: Remedy[] = duty.resets.map((reset) => ({
     act: reset.act,
     ...(reset.tests?.[0] && { test: reset.tests[0] }),
     by: reset.by,
-    plus: plusOf(reset, grounds, due),
+    plus: plusOf(reset, grounds),
   }));
   if (duty.action.kind === 'withdraw') acts.push({ act: 'withdrawn', by: [], plus: null });
   if (duty.extension) acts.push({ act: 'extended', by: AUTHORITY, plus: null });
   return acts;
 }
 
-/** The due date after the remedy is done on `day`; `null` when a new print or plan will decide. */
-export function ifDoneOn(remedy: Remedy, day: Day): Day | null {
-  const period = remedy.plus === null ? null : parsePeriod(remedy.plus);
-  return period && addPeriod(day, period);
-}
-
-/** Known only where the act alone decides the next date: one limit, which counts from the act. */
-function plusOf(reset: Reset, grounds: Grounds, due: Day | null): string | null {
-  const { duty } = grounds;
-  const [limit] = duty.limits;
-  if (!limit || duty.limits.length > 1 || duty.cappedBy || due === null || !countsFrom(limit, reset)) return null;
-  const next = countInterval(limit.plus, due, limit.counting ?? 'days', grounds);
-  return next.kind === 'counted' ? next.period : null;
+/** Told only where it is the same on whichever day the act is done. */
+function plusOf(reset: Reset, grounds: Grounds): string | null {
+  const [limit, ...others] = grounds.duty.limits;
+  if (!limit || others.length > 0 || grounds.duty.cappedBy || !countsFrom(limit, reset)) return null;
+  if (limit.counting !== undefined || !isPastFirstAge(grounds)) return null;
+  return steadyPeriod(limit.plus, grounds);
 }
 
 function countsFrom(limit: Limit, reset: Reset): limit is Extract<Limit, { kind: 'after' }> {
   return limit.kind === 'after' && limit.from === (reset.act === 'replaced' ? 'installed' : 'last_done');
+}
+
+/** A duty that begins at an age counts from the act only once that age is known to be past. */
+function isPastFirstAge({ duty, manufactured, last }: Grounds): boolean {
+  if (!duty.startsAtAge) return true;
+  if (!manufactured || !last.fact) return false;
+  return dayOfFact(last.fact) >= addPeriod(manufactured.first, periodOf(duty.startsAtAge));
+}
+
+function steadyPeriod(interval: Interval, of: Particulars): string | null {
+  switch (interval.kind) {
+    case 'fixed':
+      return interval.period;
+    case 'own_figure': {
+      const months = monthsOf(of.attributes, interval.attribute);
+      return months === null ? (interval.otherwise ?? null) : `P${months}M`;
+    }
+    case 'by_condition': {
+      const option = interval.options.find(({ all }) =>
+        all.filter(isSteady).every((one) => weighCondition(one, of) === 'holds'),
+      );
+      return option && isSteadyOption(option) ? option.period : null;
+    }
+    case 'by_age':
+      return null;
+  }
+}
+
+function isSteadyOption(option: IntervalOption): boolean {
+  return option.all.every(isSteady);
+}
+
+/** Whether the condition comes out the same on any day. */
+function isSteady(condition: Condition): boolean {
+  switch (condition.kind) {
+    case 'kind_is':
+    case 'attribute_is':
+    case 'attribute_below':
+      return true;
+    case 'valid_through_next':
+    case 'younger_than':
+      return false;
+  }
 }

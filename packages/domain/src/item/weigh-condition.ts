@@ -1,6 +1,7 @@
 /** Whether a rule's condition holds for an item. What is not recorded is an answer of its own. */
-import { addPeriod } from '../calendar/period.ts';
+
 import type { Day } from '../calendar/day.ts';
+import { addPeriod } from '../calendar/period.ts';
 import type { RecordedDate } from '../calendar/recorded-date.ts';
 import { dayInWords, periodInWords, periodOf } from '../calendar/words.ts';
 import type { Condition } from '../rule/rule.ts';

@@ -7,7 +7,9 @@ export function afterWithdrawal(obligations: readonly Obligation[]): readonly Ob
   if (withdrawal?.outcome.kind !== 'dated') return obligations;
   const { dueOn } = withdrawal.outcome;
   const dropped = obligations.filter((one) => one.outcome.kind === 'dated' && one.outcome.dueOn > dueOn);
-  return obligations.filter((one) => !dropped.includes(one)).map((one) => (one === withdrawal ? withDropped(one, dropped) : one));
+  return obligations
+    .filter((one) => !dropped.includes(one))
+    .map((one) => (one === withdrawal ? withDropped(one, dropped) : one));
 }
 
 function withDropped(withdrawal: Obligation, dropped: readonly Obligation[]): Obligation {

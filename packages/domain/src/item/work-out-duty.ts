@@ -5,6 +5,7 @@ import type { Rule } from '../rule/rule.ts';
 import { type Bound, bindEarliest } from './bind.ts';
 import type { Grounds, LimitCount } from './count-limit.ts';
 import { dateOutcome, outcomeInWords } from './date-outcome.ts';
+import { doubtsOfFact } from './doubts-of-fact.ts';
 import type { Extended } from './extended-until.ts';
 import type { CountedLimit, DueOutcome, Explanation, Missing, Obligation, SetAside } from './obligation.ts';
 import { remediesOf } from './remedy.ts';
@@ -50,7 +51,7 @@ function conclude(bound: Bound, grounds: Grounds) {
     }
     case 'due': {
       const { outcome, said } = dateOutcome(bound, grounds);
-      const counted = isPlain(grounds) ? '' : `: ${bound.binds.limit}`;
+      const counted = isPlain(grounds) ? '' : `: here ${bound.binds.limit}`;
       const sentence = `${bound.binds.basis}. ${inWords}${counted}, ${outcomeInWords(outcome, grounds.duty, said)}.`;
       return { outcome, sentence, said };
     }
@@ -73,9 +74,9 @@ function explain(rule: Rule, bound: Bound, grounds: Grounds, remarks: Remarks): 
     alsoCounted: [...(binds?.alternatives ?? []), ...bound.others.map(asCounted)],
     setAside: [...last.setAside, ...remarks.setAside].map(asSetAside),
     assumed: [...remarks.assumed, ...(binds?.assumed ?? [])],
-    doubts: [...(binds?.doubts ?? []), ...suspectFrom(grounds), ...remarks.doubts],
+    doubts: [...(binds?.doubts ?? []), ...doubtsOfCounted(binds, grounds), ...suspectFrom(grounds), ...remarks.doubts],
     missing: missingIn(bound.others),
-    wouldChangeIt: remediesOf(grounds, bound.kind === 'due' ? bound.on : null),
+    wouldChangeIt: remediesOf(grounds),
   };
 }
 
@@ -90,6 +91,11 @@ function asSetAside({ fact, why }: FactSetAside): SetAside {
 function missingIn(counts: readonly LimitCount[]): readonly Missing[] {
   const missing = counts.flatMap((count) => count.missing);
   return missing.filter(({ what }, index) => missing.findIndex((other) => other.what === what) === index);
+}
+
+/** What is odd about the facts that the date rests on. */
+function doubtsOfCounted(binds: LimitCount | null, { facts }: Grounds): readonly string[] {
+  return facts.filter((fact) => binds?.factIds.includes(fact.id)).flatMap((fact) => doubtsOfFact(fact, facts));
 }
 
 function suspectFrom({ duty, manufactured }: Grounds): string[] {

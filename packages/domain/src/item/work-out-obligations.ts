@@ -57,6 +57,11 @@ export function workOutObligations(item: ItemHistory, vessel: VesselHistory, cut
   return rules.flatMap((rule) => workOutRule(rule, aboard, stampDoubts));
 }
 
+/** Whether what is aboard has been withdrawn, and nothing put in its place. */
+export function isWithdrawn(item: ItemHistory, cut: Cut = {}): boolean {
+  return unitAboard(item.facts, cut).kind === 'withdrawn';
+}
+
 type Aboard = Particulars & {
   readonly facts: readonly Fact[];
   readonly events: readonly VesselEvent[];
@@ -91,19 +96,21 @@ function remarksOn(
 }
 
 function applies(rule: Rule, item: Particulars): boolean {
-  return (rule.appliesWhen ?? []).every(({ condition, ifNotRecorded }) => {
-    switch (weighCondition(condition, item)) {
-      case 'holds':
-        return true;
-      case 'fails':
-        return false;
-      case 'not_recorded':
-        return ifNotRecorded === 'applies';
-    }
-  });
+  return (rule.appliesWhen ?? []).every((one) => isSoOrTakenSo(one, item));
+}
+
+function isSoOrTakenSo({ condition, ifNotRecorded }: Applies, item: Particulars): boolean {
+  switch (weighCondition(condition, item)) {
+    case 'holds':
+      return true;
+    case 'fails':
+      return false;
+    case 'not_recorded':
+      return ifNotRecorded === 'applies';
+  }
 }
 
 function assumption({ condition }: Applies, item: Particulars): string[] {
   if (weighCondition(condition, item) !== 'not_recorded') return [];
-  return [`Not recorded, and taken to be so: ${conditionInWords(condition)}.`];
+  return [`Not on record, and taken to be so: ${conditionInWords(condition)}.`];
 }

@@ -30,5 +30,7 @@ export function findRule(id: string): Rule | undefined {
 
 /** The rules that the schemes put on a kind, with those of every scheme that always applies; in catalogue order. */
 export function rulesFor(kind: ItemKindId, schemes: readonly SchemeId[]): readonly Rule[] {
-  return RULES.filter((rule) => rule.kinds.includes(kind) && (ALWAYS.has(rule.scheme) || schemes.includes(rule.scheme)));
+  return RULES.filter(
+    (rule) => rule.kinds.includes(kind) && (ALWAYS.has(rule.scheme) || schemes.includes(rule.scheme)),
+  );
 }

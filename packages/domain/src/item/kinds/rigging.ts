@@ -27,7 +27,7 @@ export const RIGGING_KINDS: readonly ItemKind[] = [
     itemClass: 'rigging',
     name: 'chainplate or bonded tie-rod',
     zone: 'deck',
-    dates: { ...RIG_DATES, tested: "the crack-test report of the rigger or surveyor" },
+    dates: { ...RIG_DATES, tested: 'the crack-test report of the rigger or surveyor' },
     attributes: ['makerIntervalMonths'],
   },
 ];

@@ -132,7 +132,11 @@ export const EXTINGUISHER_STANDARD_RULES: readonly Rule[] = [
     kinds: PORTABLE,
     inWords:
       'A portable extinguisher is looked at every month from its first placing, maintained every year, and examined inside every six years (dry chemical, stored pressure, mild steel), five (carbon dioxide, water, foam, wet chemical, stainless steel) or one (cartridge). A disposable one is taken out of use twelve years from manufacture.',
-    source: { publication: 'NFPA 10 (2007 table via trade page)', clause: 'internal examination table', ...NFPA_TABLES },
+    source: {
+      publication: 'NFPA 10 (2007 table via trade page)',
+      clause: 'internal examination table',
+      ...NFPA_TABLES,
+    },
     duties: [
       {
         id: 'visual',
@@ -155,7 +159,8 @@ export const EXTINGUISHER_STANDARD_RULES: readonly Rule[] = [
       {
         id: 'internal_examination',
         action: { kind: 'inspect', words: 'Have the extinguisher examined inside by a certified technician' },
-        inWords: 'A portable extinguisher is examined inside every 6, 5 or 1 years by its type, from new or from its last hydrostatic test',
+        inWords:
+          'A portable extinguisher is examined inside every 6, 5 or 1 years by its type, from new or from its last hydrostatic test',
         onlyFor: REFILLABLE,
         limits: [sinceLastDone(INTERNAL)],
         fallback: [{ kind: 'after', from: 'manufactured', plus: INTERNAL }],

@@ -13,7 +13,13 @@ import {
 
 const NO_SOURCE: Source = { publication: null, clause: null, address: null, status: 'common_practice' };
 
-const LOOK: Pick<Duty, 'id' | 'resets'> = { id: 'visual', resets: [{ act: 'inspected', by: [] }, { act: 'serviced', by: [] }] };
+const LOOK: Pick<Duty, 'id' | 'resets'> = {
+  id: 'visual',
+  resets: [
+    { act: 'inspected', by: [] },
+    { act: 'serviced', by: [] },
+  ],
+};
 
 export const EXTINGUISHER_RULES: readonly Rule[] = [
   {
@@ -46,7 +52,8 @@ export const EXTINGUISHER_RULES: readonly Rule[] = [
     scheme: 'us_sailing_school',
     weight: 'law',
     kinds: [...PORTABLE, 'engine_space_extinguisher', 'fixed_co2_system'],
-    inWords: 'Portable, semi-portable and fixed extinguishing equipment is tested every 12 months by a qualified servicing facility, as tables 169.247 say.',
+    inWords:
+      'Portable, semi-portable and fixed extinguishing equipment is tested every 12 months by a qualified servicing facility, as tables 169.247 say.',
     source: {
       publication: '46 CFR',
       clause: '169.247(a), tables (a)(1),(a)(2)',
@@ -70,14 +77,17 @@ export const EXTINGUISHER_RULES: readonly Rule[] = [
     scheme: 'solas',
     weight: 'law',
     kinds: PORTABLE,
-    inWords: 'A portable extinguisher is serviced every year and hydraulically tested every ten years, by a person with demonstrable competence.',
+    inWords:
+      'A portable extinguisher is serviced every year and hydraulically tested every ten years, by a person with demonstrable competence.',
     source: {
       publication: 'Res. A.951(23)',
       clause: '9.1-9.2',
       address: 'https://imorules.com/GUID-1730ECF3-34B1-4933-8DA0-069DC5E81E71.html',
       status: 'read',
     },
-    alsoAsks: ['One extinguisher of each type and year is discharged every 5 years: a sample over the fleet, not worked out here.'],
+    alsoAsks: [
+      'One extinguisher of each type and year is discharged every 5 years: a sample over the fleet, not worked out here.',
+    ],
     duties: [
       {
         id: 'service',
@@ -153,7 +163,7 @@ export const EXTINGUISHER_RULES: readonly Rule[] = [
       {
         id: 'hoses',
         action: { kind: 'replace', words: "Have the system's hoses renewed" },
-        inWords: "The hoses of a fixed carbon dioxide system are kept no longer than 10 years",
+        inWords: 'The hoses of a fixed carbon dioxide system are kept no longer than 10 years',
         limits: [{ kind: 'given', attribute: 'hosesFittedOn', plus: 'P10Y' }],
         fallback: [
           {
@@ -173,7 +183,8 @@ export const EXTINGUISHER_RULES: readonly Rule[] = [
     scheme: 'common_practice',
     weight: 'common_practice',
     kinds: ['fire_blanket'],
-    inWords: 'A fire blanket is looked at every year and renewed at the end of the life its maker gives it, often about seven years.',
+    inWords:
+      'A fire blanket is looked at every year and renewed at the end of the life its maker gives it, often about seven years.',
     source: NO_SOURCE,
     duties: [
       {

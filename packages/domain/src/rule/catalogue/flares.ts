@@ -52,7 +52,8 @@ export const FLARE_RULES: readonly Rule[] = [
         kind: 'stamp_not_after',
         from: 'manufactured',
         plus: 'P42M',
-        inWords: 'an approved flare is stamped to expire no later than 42 months after its month of manufacture',
+        inWords:
+          'a flare approved in the United States is stamped to expire no later than 42 months after its month of manufacture',
       },
     ],
   },
@@ -84,7 +85,8 @@ export const FLARE_RULES: readonly Rule[] = [
     scheme: 'solas',
     weight: 'law',
     kinds: FLARES,
-    inWords: 'A distress signal is made to stay serviceable for at least three years; the expiry stamped on it governs.',
+    inWords:
+      'A distress signal is made to stay serviceable for at least three years; the expiry stamped on it governs.',
     source: {
       publication: 'UK SI 1992/2359',
       clause: 'Sch. 8 Part I 1.1.7',
@@ -115,7 +117,8 @@ export const FLARE_RULES: readonly Rule[] = [
     duties: [
       {
         ...REPLACE,
-        inWords: 'A distress signal is good until the expiry stamped on it, or without one for 4 years from manufacture',
+        inWords:
+          'A distress signal is good until the expiry stamped on it, or without one for 4 years from manufacture',
         limits: [{ kind: 'printed' }],
         fallback: [{ kind: 'after', from: 'manufactured', plus: { kind: 'fixed', period: 'P4Y' } }],
       },
@@ -183,7 +186,8 @@ export const FLARE_RULES: readonly Rule[] = [
     scheme: 'us_recreational',
     weight: 'common_practice',
     kinds: ['electronic_visual_distress_signal'],
-    inWords: "An electronic distress signal gets a new battery every year: seen in a vendor's note only; the standard's text is from memory.",
+    inWords:
+      "An electronic distress signal gets a new battery every year: seen in a vendor's note only; the standard's text is from memory.",
     source: { publication: '46 CFR', clause: '161.013 / vendor note', address: null, status: 'memory' },
     duties: [
       {

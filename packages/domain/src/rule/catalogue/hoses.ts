@@ -20,7 +20,8 @@ export const HOSE_RULES: readonly Rule[] = [
     scheme: 'common_practice',
     weight: 'common_practice',
     kinds: ['seawater_hose'],
-    inWords: 'Rubber hoses below the waterline last about ten years on average. One expert advises four for engine cooling.',
+    inWords:
+      'Rubber hoses below the waterline last about ten years on average. One expert advises four for engine cooling.',
     source: HOSE_ARTICLE,
     duties: [
       {
@@ -39,7 +40,8 @@ export const HOSE_RULES: readonly Rule[] = [
     scheme: 'common_practice',
     weight: 'common_practice',
     kinds: ['fuel_hose'],
-    inWords: 'A fuel hose is inspected every year, is suspect from ten years and is renewed at twenty, counted from the date printed on it.',
+    inWords:
+      'A fuel hose is inspected every year, is suspect from ten years and is renewed at twenty, counted from the date printed on it.',
     source: {
       publication: 'boat-owner association tip quoted in forum',
       clause: '2012 notice',
@@ -78,7 +80,8 @@ export const HOSE_RULES: readonly Rule[] = [
     scheme: 'common_practice',
     weight: 'common_practice',
     kinds: ['wet_exhaust_hose'],
-    inWords: 'A wet exhaust hose is inspected every year and renewed about ten years after fitting: the average for rubber hose, as exhaust hose is not dated apart.',
+    inWords:
+      'A wet exhaust hose is inspected every year and renewed about ten years after fitting: the average for rubber hose, as exhaust hose is not dated apart.',
     source: HOSE_ARTICLE,
     duties: [
       {
@@ -118,7 +121,8 @@ export const HOSE_RULES: readonly Rule[] = [
       {
         id: 'replacement',
         action: { kind: 'replace', words: 'Have a gas engineer renew the gas hose' },
-        inWords: 'A gas hose is renewed by any date printed on it, and 5 years after fitting or manufacture, whichever is first',
+        inWords:
+          'A gas hose is renewed by any date printed on it, and 5 years after fitting or manufacture, whichever is first',
         limits: [
           { kind: 'printed' },
           { kind: 'after', from: 'installed', plus: { kind: 'fixed', period: 'P5Y' } },

@@ -45,7 +45,8 @@ export const LIFERAFT_TEST_RULES: readonly Rule[] = [
     scheme: 'solas',
     weight: 'law',
     kinds: ['liferaft'],
-    inWords: 'From the end of its tenth year of life a liferaft has a necessary-additional-pressure test every year; before that, the working-pressure test.',
+    inWords:
+      'From the end of its tenth year of life a liferaft has a necessary-additional-pressure test every year; before that, the working-pressure test.',
     source: { ...A761, publication: 'Res. A.761(18)', clause: 'annex inspection list, item .4' },
     alsoAsks: ['Earlier, if its condition demands it.'],
     duties: [

@@ -57,7 +57,8 @@ export const LIFERAFT_RULES: readonly Rule[] = [
       {
         ...SERVICE,
         action: { kind: 'service', words: 'Have the liferaft serviced at a station appointed for extended intervals' },
-        inWords: 'A liferaft approved for extended intervals is serviced every 30 months, and every 12 months once it is 10 years old',
+        inWords:
+          'A liferaft approved for extended intervals is serviced every 30 months, and every 12 months once it is 10 years old',
         limits: [
           {
             kind: 'after',
@@ -71,10 +72,7 @@ export const LIFERAFT_RULES: readonly Rule[] = [
         action: { kind: 'inspect', words: 'Have a certified person check the liferaft aboard' },
         inWords: 'A liferaft on extended intervals is checked aboard every year by a certified person',
         limits: [{ kind: 'after', from: 'last_done', plus: { kind: 'fixed', period: 'P1Y' } }],
-        resets: [
-          { act: 'inspected', tests: ['onboard_check'], by: ['competent_person', ...STATION] },
-          SERVICED,
-        ],
+        resets: [{ act: 'inspected', tests: ['onboard_check'], by: ['competent_person', ...STATION] }, SERVICED],
       },
     ],
     checks: [],
@@ -122,7 +120,8 @@ export const LIFERAFT_RULES: readonly Rule[] = [
     duties: [
       {
         ...SERVICE,
-        inWords: 'Inflatable equipment is serviced every year, or at the longer interval of section 119 while all of its conditions hold',
+        inWords:
+          'Inflatable equipment is serviced every year, or at the longer interval of section 119 while all of its conditions hold',
         limits: [
           {
             kind: 'after',
@@ -172,10 +171,9 @@ export const LIFERAFT_RULES: readonly Rule[] = [
       {
         ...SERVICE,
         action: { kind: 'service', words: "Have the liferaft serviced at the maker's accredited station" },
-        inWords: "An ISO 9650 liferaft is serviced at its maker's interval, and no later than the expiry of what is packed in it",
-        limits: [
-          { kind: 'after', from: 'last_done', plus: { kind: 'own_figure', attribute: 'makerIntervalMonths' } },
-        ],
+        inWords:
+          "An ISO 9650 liferaft is serviced at its maker's interval, and no later than the expiry of what is packed in it",
+        limits: [{ kind: 'after', from: 'last_done', plus: { kind: 'own_figure', attribute: 'makerIntervalMonths' } }],
         cappedBy: [{ kind: 'given', attribute: 'packedContentsExpireOn' }],
       },
     ],

@@ -20,7 +20,8 @@ export const RIGGING_RULES: readonly Rule[] = [
       {
         id: 'replacement',
         action: { kind: 'replace', words: 'Have a rigger renew all wire and terminals' },
-        inWords: "Some insurers ask for wire standing rigging to be renewed after 10 years, or after the policy's own figure",
+        inWords:
+          "Some insurers ask for wire standing rigging to be renewed after 10 years, or after the policy's own figure",
         limits: [
           {
             kind: 'after',
@@ -82,9 +83,7 @@ export const RIGGING_RULES: readonly Rule[] = [
         id: 're_heading',
         action: { kind: 'overhaul', words: 'Have a rigger strip, crack-test and re-head the rods' },
         inWords: "Rod rigging is re-headed at the maker's interval",
-        limits: [
-          { kind: 'after', from: 'last_done', plus: { kind: 'own_figure', attribute: 'makerIntervalMonths' } },
-        ],
+        limits: [{ kind: 'after', from: 'last_done', plus: { kind: 'own_figure', attribute: 'makerIntervalMonths' } }],
         fallback: [
           { kind: 'after', from: 'installed', plus: { kind: 'own_figure', attribute: 'makerIntervalMonths' } },
         ],
@@ -129,10 +128,8 @@ export const RIGGING_RULES: readonly Rule[] = [
       {
         id: 'crack_test',
         action: { kind: 'test', words: 'Have the chainplates withdrawn and crack-tested' },
-        inWords: "Chainplates are withdrawn and crack-tested at the interval set for them",
-        limits: [
-          { kind: 'after', from: 'last_done', plus: { kind: 'own_figure', attribute: 'makerIntervalMonths' } },
-        ],
+        inWords: 'Chainplates are withdrawn and crack-tested at the interval set for them',
+        limits: [{ kind: 'after', from: 'last_done', plus: { kind: 'own_figure', attribute: 'makerIntervalMonths' } }],
         fallback: [
           { kind: 'after', from: 'installed', plus: { kind: 'own_figure', attribute: 'makerIntervalMonths' } },
         ],
@@ -151,8 +148,7 @@ export const RIGGING_RULES: readonly Rule[] = [
     source: {
       publication: '46 CFR',
       clause: '169.239(c) (and 169.223)',
-      address:
-        'https://www.govregs.com/regulations/title46_chapterI_part169_subpart169.200_subjgrp36_section169.239',
+      address: 'https://www.govregs.com/regulations/title46_chapterI_part169_subpart169.200_subjgrp36_section169.239',
       status: 'read',
     },
     duties: [
