@@ -1,5 +1,6 @@
 /** What would move the date, and where to. */
-import { addPeriod } from '../calendar/period.ts';
+import type { Day } from '../calendar/day.ts';
+import { addPeriod, parsePeriod } from '../calendar/period.ts';
 import { periodOf } from '../calendar/words.ts';
 import type { Condition, Interval, IntervalOption, Limit, Reset } from '../rule/rule.ts';
 import { monthsOf } from './attribute.ts';
@@ -21,6 +22,12 @@ export function remediesOf(grounds: Grounds): readonly Remedy[] {
   if (duty.action.kind === 'withdraw') acts.push({ act: 'withdrawn', by: [], plus: null });
   if (duty.extension) acts.push({ act: 'extended', by: AUTHORITY, plus: null });
   return acts;
+}
+
+/** The due date after the remedy is done on `day`; `null` when the act alone does not decide it. */
+export function ifDoneOn(remedy: Remedy, day: Day): Day | null {
+  const period = remedy.plus === null ? null : parsePeriod(remedy.plus);
+  return period && addPeriod(day, period);
 }
 
 /** Told only where it is the same on whichever day the act is done. */
