@@ -1,24 +1,60 @@
 /** The rules engine on facts that are not stored. No side effects. */
 import * as z from 'zod';
-import { CalendarDay, Instant } from '../shared.ts';
+import { AskedDay, CalendarDay, Instant, TimeZone } from '../shared.ts';
 import { NewSituation, NewVesselEvent } from '../vessel/situation.ts';
 import { SchemeCode } from '../vessel/vessel.ts';
 import { UnstoredFact } from './fact.ts';
 import { Attributes, ItemKindCode } from './item.ts';
+import { Obligation } from './obligation.ts';
+
+const recordedAt = Instant.optional().meta({
+  description: 'When it was learned, for `knownAt`. Absent: always known.',
+});
 
 export const ExplainRequest = z
   .strictObject({
     vessel: z
-      .strictObject({ builtYear: z.int().optional(), lengthOverallM: z.number().positive().optional(), timeZone: z.string().optional() })
-      .optional(),
+      .strictObject({ timeZone: TimeZone.optional() })
+      .optional()
+      .meta({ description: 'Her time zone decides what day today is; default: the organisation’s.' }),
     kind: ItemKindCode,
     attributes: Attributes.default({}),
-    schemes: z.array(SchemeCode).max(20).default([]),
+    schemes: z
+      .array(SchemeCode)
+      .max(20)
+      .default([])
+      .meta({ description: 'Schemes that always apply need not be named.' }),
     facts: z.array(UnstoredFact).max(500),
-    situations: z.array(NewSituation).max(200).default([]),
-    events: z.array(NewVesselEvent).max(200).default([]),
-    asOf: CalendarDay.optional(),
+    situations: z.array(NewSituation.extend({ recordedAt })).max(200).default([]),
+    events: z.array(NewVesselEvent.extend({ recordedAt })).max(200).default([]),
+    asOf: AskedDay.optional().meta({
+      description: 'Facts after this day do not count. Default: today in the vessel’s place.',
+    }),
     knownAt: Instant.optional(),
   })
-  .meta({ id: 'ExplainRequest' });
+  .meta({
+    id: 'ExplainRequest',
+    example: {
+      kind: 'liferaft',
+      schemes: ['solas'],
+      facts: [
+        { fact: 'manufactured', on: '2019-04' },
+        {
+          fact: 'serviced',
+          on: '2025-11-04',
+          doneBy: { capacity: 'liferaft_service_station' },
+          evidence: 'certificate',
+        },
+      ],
+      asOf: '2026-11-25',
+    },
+  });
 export type ExplainRequest = z.infer<typeof ExplainRequest>;
+
+export const Explained = z
+  .object({ asOf: CalendarDay, items: z.array(Obligation), nextCursor: z.null() })
+  .meta({
+    id: 'Explained',
+    description: 'Every obligation that the schemes put on such a thing, by `overdueAfter`; without a date last.',
+  });
+export type Explained = z.infer<typeof Explained>;

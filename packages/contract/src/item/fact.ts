@@ -1,6 +1,6 @@
 /** Dated statements about an item. Only ever added; a wrong one is struck out by a correction that names it. */
 import * as z from 'zod';
-import { CalendarDay, Id, Instant, pageOf, RecordedDate, words } from '../shared.ts';
+import { CalendarDay, Id, Instant, orNull, pageOf, RecordedDate, words } from '../shared.ts';
 
 export const FACT_CODES = [
   'manufactured',
@@ -49,12 +49,17 @@ export const CAPACITY_CODES = [
   'maker',
 ] as const;
 
+export const OUTCOME_CODES = ['passed', 'failed', 'partly'] as const;
+
 export const EVIDENCE_CODES = ['certificate', 'stamped', 'printed', 'record', 'owner_statement', 'unknown'] as const;
 
 export const DoneBy = z
   .strictObject({
     name: words(160).optional(),
-    capacity: z.enum(CAPACITY_CODES).optional().meta({ description: 'In what capacity; a rule’s clock is reset only by the competence it asks for.' }),
+    capacity: z
+      .enum(CAPACITY_CODES)
+      .optional()
+      .meta({ description: 'In what capacity; a rule’s clock is reset only by the competence it asks for.' }),
     certificate: words(160).optional(),
   })
   .meta({ id: 'DoneBy' });
@@ -62,12 +67,18 @@ export const DoneBy = z
 const statement = {
   fact: z.enum(FACT_CODES),
   on: RecordedDate,
-  outcome: z.enum(['passed', 'failed', 'partly']).default('passed'),
-  test: z.enum(TEST_CODES).optional().meta({ description: 'Which test, service or examination, where a rule tells them apart.' }),
+  outcome: z.enum(OUTCOME_CODES).default('passed'),
+  test: z
+    .enum(TEST_CODES)
+    .optional()
+    .meta({ description: 'Which test, service or examination, where a rule tells them apart.' }),
   doneBy: DoneBy.optional(),
   evidence: z.enum(EVIDENCE_CODES).default('unknown'),
   until: CalendarDay.optional().meta({ description: '`extended` only: the last day the permission covers.' }),
-  reading: z.strictObject({ value: z.number().max(10_000_000), unit: z.enum(['hours', 'sea_miles']) }).optional(),
+  reading: z
+    .strictObject({ value: z.number().min(0).max(10_000_000), unit: z.enum(['hours', 'sea_miles']) })
+    .optional()
+    .meta({ description: '`meter` only: what the meter read.' }),
   readOn: CalendarDay.optional().meta({
     description: '`manufactured` and `printed_expiry`: the day it was read on the thing aboard. Default: today.',
   }),
@@ -75,7 +86,20 @@ const statement = {
 };
 
 /** `corrects` names the fact that this one strikes out and stands in for. */
-export const NewFact = z.strictObject({ ...statement, corrects: Id.optional() }).meta({ id: 'NewFact' });
+export const NewFact = z
+  .strictObject({
+    ...statement,
+    corrects: Id.optional().meta({ description: 'The fact that this one strikes out and stands in for.' }),
+  })
+  .meta({
+    id: 'NewFact',
+    example: {
+      fact: 'serviced',
+      on: '2026-03-18',
+      doneBy: { capacity: 'liferaft_service_station' },
+      evidence: 'certificate',
+    },
+  });
 export type NewFact = z.infer<typeof NewFact>;
 
 export const Fact = z
@@ -83,19 +107,27 @@ export const Fact = z
     id: Id,
     itemId: Id,
     ...statement,
-    outcome: z.enum(['passed', 'failed', 'partly']),
+    outcome: z.enum(OUTCOME_CODES),
     evidence: z.enum(EVIDENCE_CODES),
-    recordedAt: Instant,
+    recordedAt: Instant.meta({ description: 'When it was learned.' }),
     recordedBy: z.string(),
-    corrects: Id.nullable(),
-    struckOutBy: Id.nullable().meta({ description: 'The correction that struck this fact out; it stays visible.' }),
+    corrects: orNull(Id),
+    struckOutBy: orNull(Id).meta({ description: 'The correction that struck this fact out; it stays visible.' }),
   })
   .meta({ id: 'Fact' });
 export type Fact = z.infer<typeof Fact>;
 export const FactPage = pageOf(Fact, 'FactPage');
+export type FactPage = z.infer<typeof FactPage>;
+
+const ownName = z.string().min(1).max(60).optional();
 
 /** A fact that is not stored, for `POST /v1/due-dates/explain`. */
 export const UnstoredFact = z
-  .strictObject({ ...statement, id: z.string().max(60).optional(), recordedAt: Instant.optional(), corrects: z.string().max(60).optional() })
+  .strictObject({
+    ...statement,
+    id: ownName.meta({ description: 'How the answer and `corrects` refer to it; its place in the list where absent.' }),
+    recordedAt: Instant.optional(),
+    corrects: ownName.meta({ description: 'The `id` of the fact in this request that it strikes out.' }),
+  })
   .meta({ id: 'UnstoredFact' });
 export type UnstoredFact = z.infer<typeof UnstoredFact>;

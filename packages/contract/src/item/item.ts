@@ -1,22 +1,34 @@
 /** A thing aboard with a life, a printed expiry or a service interval. */
 import * as z from 'zod';
-import { Id, Instant, pageOf, words } from '../shared.ts';
+import { Id, Instant, orNull, PRINTABLE, pageOf, words } from '../shared.ts';
+
+const AttributeValue = z.union(
+  [z.string().max(200).regex(PRINTABLE, 'must not contain control characters'), z.number(), z.boolean()],
+  'must be a text of at most 200 characters, a number, or true or false',
+);
 
 /** Values a rule asks for and no fact holds: season months, stored dry, approved for extended intervals. */
 export const Attributes = z
-  .record(z.string().regex(/^[a-z][A-Za-z0-9]{0,59}$/), z.union([z.string().max(200), z.number(), z.boolean()]))
-  .refine((all) => Object.keys(all).length <= 40, 'at most 40 attributes')
-  .meta({ id: 'Attributes', description: 'Values a rule asks for and no fact holds; each rule lists those that it reads.', example: { seasonMonths: 6 } });
+  .record(z.string().regex(/^[a-z][A-Za-z0-9]{0,59}$/, 'is not the name of an attribute'), AttributeValue)
+  .refine((all) => Object.keys(all).length <= 40, 'must be at most 40 attributes')
+  .meta({
+    id: 'Attributes',
+    description: 'Values a rule asks for and no fact holds; each rule lists those that it reads.',
+    example: { seasonMonths: 6 },
+  });
 
 export const ItemKindCode = z
   .string()
-  .regex(/^[a-z][a-z0-9_]{0,59}$/)
+  .regex(/^[a-z][a-z0-9_]{0,59}$/, 'must be the id of an entry of /v1/item-kinds')
   .meta({ id: 'ItemKindCode', description: 'An entry of `/v1/item-kinds`.', example: 'gas_hose' });
 
+const label = words(160).meta({ example: 'Gas hose, cooker' });
+const quantity = z.int().min(1).max(10_000);
+
 const particulars = {
-  label: words(160).meta({ example: 'Gas hose, cooker' }),
-  zone: words(60).optional().meta({ example: 'gas_locker' }),
-  quantity: z.int().min(1).max(10_000).default(1),
+  label,
+  zone: words(60).optional().meta({ description: 'Where aboard.', example: 'gas locker' }),
+  quantity: quantity.default(1),
   maker: words(120).optional(),
   model: words(120).optional(),
   serialNumber: words(120).optional(),
@@ -26,17 +38,21 @@ const particulars = {
 export const NewItem = z.strictObject({ kind: ItemKindCode, ...particulars }).meta({ id: 'NewItem' });
 export type NewItem = z.infer<typeof NewItem>;
 
+/** A change of particulars: what is absent stays, `null` takes it away. */
 export const ItemChange = z
   .strictObject({
-    label: particulars.label.optional(),
-    zone: words(60).nullish(),
-    quantity: z.int().min(1).max(10_000).optional(),
-    maker: words(120).nullish(),
-    model: words(120).nullish(),
-    serialNumber: words(120).nullish(),
+    label: label.optional(),
+    zone: orNull(words(60)).optional(),
+    quantity: quantity.optional(),
+    maker: orNull(words(120)).optional(),
+    model: orNull(words(120)).optional(),
+    serialNumber: orNull(words(120)).optional(),
     attributes: Attributes.optional(),
   })
-  .meta({ id: 'ItemChange' });
+  .meta({
+    id: 'ItemChange',
+    description: 'What is absent stays; `null` takes it away. `attributes` are replaced whole.',
+  });
 export type ItemChange = z.infer<typeof ItemChange>;
 
 export const Item = z
@@ -47,10 +63,11 @@ export const Item = z
     ...particulars,
     quantity: z.int(),
     attributes: Attributes,
-    withdrawn: z.boolean(),
+    withdrawn: z.boolean().meta({ description: 'Taken out of use by a `withdrawn` fact: it has no obligations.' }),
     createdAt: Instant,
-    version: z.int(),
+    version: z.int().meta({ description: 'Grows with every change and every fact; its `ETag`.' }),
   })
   .meta({ id: 'Item' });
 export type Item = z.infer<typeof Item>;
 export const ItemPage = pageOf(Item, 'ItemPage');
+export type ItemPage = z.infer<typeof ItemPage>;

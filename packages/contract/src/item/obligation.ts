@@ -1,6 +1,6 @@
 /** What a rule makes of an item's facts, with its reasoning. Dates are absent where they have no meaning. */
 import * as z from 'zod';
-import { CalendarDay, Duration, Id } from '../shared.ts';
+import { CalendarDay, Duration, orNull } from '../shared.ts';
 import { SchemeCode } from '../vessel/vessel.ts';
 import { CAPACITY_CODES, FACT_CODES, TEST_CODES } from './fact.ts';
 
@@ -20,11 +20,15 @@ export const Source = z
     clause: z.string().nullable(),
     address: z.string().nullable(),
     status: z.enum(['read', 'second_hand', 'memory', 'common_practice']),
+    fromMemory: z
+      .string()
+      .optional()
+      .meta({ description: 'Which part of a text that was read is nevertheless from memory.' }),
   })
   .meta({ id: 'Source', description: 'Where the figure stands, and how far it was checked.' });
 
 const CountedLimit = z
-  .object({ limit: z.string(), on: CalendarDay.nullable(), factIds: z.array(z.string()) })
+  .object({ limit: z.string(), on: orNull(CalendarDay), factIds: z.array(z.string()) })
   .meta({ id: 'CountedLimit' });
 
 const Missing = z.object({ what: z.string(), whereFound: z.string() }).meta({ id: 'Missing' });
@@ -34,9 +38,9 @@ const WouldChangeIt = z
     act: z.enum(FACT_CODES),
     test: z.enum(TEST_CODES).optional(),
     by: z.array(z.enum(CAPACITY_CODES)),
-    plus: Duration.nullable(),
+    plus: orNull(Duration),
     ifDoneOn: CalendarDay.meta({ description: 'The day the answer is asked as at.' }),
-    movesTo: CalendarDay.nullable(),
+    movesTo: orNull(CalendarDay),
   })
   .meta({ id: 'WouldChangeIt' });
 
@@ -44,7 +48,7 @@ export const Explanation = z
   .object({
     sentence: z.string(),
     source: Source,
-    binds: CountedLimit.nullable(),
+    binds: orNull(CountedLimit),
     alsoCounted: z.array(CountedLimit),
     setAside: z.array(z.object({ factId: z.string(), why: z.string() })),
     assumed: z.array(z.string()),
@@ -79,8 +83,5 @@ export type Obligation = z.infer<typeof Obligation>;
 
 export const ObligationList = z
   .object({ asOf: CalendarDay, items: z.array(Obligation), nextCursor: z.null() })
-  .meta({ id: 'ObligationList' });
+  .meta({ id: 'ObligationList', description: 'All of them: an item has few.' });
 export type ObligationList = z.infer<typeof ObligationList>;
-
-/** A fact just recorded, with what it changed. */
-export const DueDates = z.object({ itemId: Id, asOf: CalendarDay, obligations: z.array(Obligation) });

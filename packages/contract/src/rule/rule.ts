@@ -1,29 +1,73 @@
 /** The catalogue: rules with their sources, item kinds, schemes. */
 import * as z from 'zod';
+import { CAPACITY_CODES, FACT_CODES, TEST_CODES } from '../item/fact.ts';
+import { ItemKindCode } from '../item/item.ts';
 import { Action, Source, WeightCode } from '../item/obligation.ts';
 import { pageOf } from '../shared.ts';
+import { EVENT_CODES } from '../vessel/situation.ts';
 import { SchemeCode } from '../vessel/vessel.ts';
+
+/** A value that a rule asks for and no fact holds. */
+export const Attribute = z
+  .object({
+    name: z.string().meta({ description: 'The key under `attributes`.', example: 'seasonMonths' }),
+    type: z.enum(['string', 'number', 'boolean']),
+    is: z
+      .enum(['months', 'yes_no', 'date', 'choice'])
+      .meta({ description: '`months` is a whole number above nought; `date` a day, a month or a year.' }),
+    choices: z.array(z.object({ value: z.string(), words: z.string() })).optional(),
+    words: z.string(),
+    whereFound: z.string(),
+  })
+  .meta({ id: 'Attribute' });
+export type Attribute = z.infer<typeof Attribute>;
 
 const Reads = z
   .object({
-    facts: z.array(z.string()),
-    tests: z.array(z.string()),
-    attributes: z.array(z.object({ name: z.string(), type: z.enum(['string', 'number', 'boolean']), words: z.string() })),
-    events: z.array(z.string()),
+    facts: z.array(z.enum(FACT_CODES)),
+    tests: z.array(z.enum(TEST_CODES)),
+    attributes: z.array(Attribute),
+    events: z.array(z.enum(EVENT_CODES)),
   })
-  .meta({ id: 'RuleReads', description: 'What the rule reads, so that a request to explain can be written from this page.' });
+  .meta({
+    id: 'RuleReads',
+    description: 'What the rule reads, so that a request to explain can be written from this page.',
+  });
+
+const Reset = z
+  .object({
+    act: z.enum(FACT_CODES),
+    tests: z.array(z.enum(TEST_CODES)).optional(),
+    by: z.array(z.enum(CAPACITY_CODES)),
+  })
+  .meta({
+    id: 'Reset',
+    description: 'An act that starts the clock anew. Without `tests`: whichever; `by` empty: anybody.',
+  });
+
+const Duty = z
+  .object({
+    id: z.string(),
+    action: Action,
+    inWords: z.string(),
+    onlyFor: z.array(ItemKindCode).optional(),
+    resets: z.array(Reset),
+  })
+  .meta({ id: 'Duty' });
 
 export const Rule = z
   .object({
     id: z.string(),
     scheme: SchemeCode,
     weight: WeightCode,
-    kinds: z.array(z.string()),
-    duties: z.array(z.object({ id: z.string(), action: Action, inWords: z.string(), resetBy: z.string() })),
-    checks: z.array(z.object({ id: z.string(), inWords: z.string() })),
-    source: Source,
-    note: z.string().optional(),
+    kinds: z.array(ItemKindCode),
     inWords: z.string(),
+    source: Source,
+    duties: z.array(Duty),
+    checks: z
+      .array(z.object({ inWords: z.string() }))
+      .meta({ description: 'No date of their own: they put a doubt on what is recorded.' }),
+    alsoAsks: z.array(z.string()).meta({ description: 'What the clause asks besides, and is not worked out here.' }),
     reads: Reads,
   })
   .meta({ id: 'Rule' });
@@ -31,13 +75,28 @@ export type Rule = z.infer<typeof Rule>;
 export const RulePage = pageOf(Rule, 'RulePage');
 
 export const ItemKind = z
-  .object({ id: z.string(), name: z.string(), zone: z.string(), usualFacts: z.array(z.string()), whereDatesAreFound: z.string(), caution: z.string().optional() })
+  .object({
+    id: ItemKindCode,
+    itemClass: z.enum(['rigging', 'hoses', 'flares', 'liferaft', 'extinguishers']),
+    name: z.string(),
+    zone: z.string().meta({ description: 'Where it usually is.' }),
+    dates: z
+      .array(z.object({ fact: z.enum(FACT_CODES), whereFound: z.string() }))
+      .meta({ description: 'The facts that such a thing usually has, and where each date is usually found.' }),
+    attributes: z.array(Attribute),
+  })
   .meta({ id: 'ItemKind' });
 export type ItemKind = z.infer<typeof ItemKind>;
 export const ItemKindPage = pageOf(ItemKind, 'ItemKindPage');
 
 export const Scheme = z
-  .object({ id: SchemeCode, name: z.string(), weight: WeightCode, always: z.boolean(), about: z.string() })
+  .object({
+    id: SchemeCode,
+    name: z.string(),
+    weight: WeightCode,
+    always: z.boolean().meta({ description: 'Applies to every vessel without being chosen.' }),
+    about: z.string(),
+  })
   .meta({ id: 'Scheme' });
 export type Scheme = z.infer<typeof Scheme>;
 export const SchemePage = pageOf(Scheme, 'SchemePage');

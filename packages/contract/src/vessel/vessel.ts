@@ -1,6 +1,6 @@
 /** The register: one boat and her particulars. */
 import * as z from 'zod';
-import { Id, Instant, Money, pageOf, words } from '../shared.ts';
+import { Id, Instant, Money, orNull, pageOf, TimeZone, words } from '../shared.ts';
 
 export const SCHEME_CODES = [
   'solas',
@@ -17,11 +17,13 @@ export const SCHEME_CODES = [
   'common_practice',
   'historic',
 ] as const;
-export const SchemeCode = z.enum(SCHEME_CODES).meta({ id: 'SchemeCode', description: 'A body of rules a vessel is kept under.' });
+export const SchemeCode = z
+  .enum(SCHEME_CODES)
+  .meta({ id: 'SchemeCode', description: 'A body of rules that a vessel is kept under: an entry of `/v1/schemes`.' });
 
 export const Identifiers = z
   .strictObject({
-    hin: words(20).optional(),
+    hin: words(20).optional().meta({ description: 'Hull identification number.' }),
     imo: words(12).optional(),
     mmsi: words(12).optional(),
     callSign: words(12).optional(),
@@ -31,45 +33,65 @@ export const Identifiers = z
 
 const metres = (max: number) => z.number().positive().max(max);
 
-const particulars = {
-  name: words(120).meta({ example: 'Marsh Harrier' }),
-  type: words(80).optional().meta({ example: 'sloop' }),
-  builtYear: z.int().min(1800).max(2200).optional(),
-  lengthOverallM: metres(200).optional(),
-  hullMaterial: words(60).optional().meta({ example: 'GRP' }),
-  rig: words(60).optional(),
-  beamM: metres(60).optional(),
-  draughtM: metres(30).optional(),
-  waterlineLengthM: metres(200).optional(),
-  displacementKg: z.number().positive().max(10_000_000).optional(),
-  personsMax: z.int().min(1).max(1000).optional(),
-  identifiers: Identifiers.optional(),
-  value: Money.optional(),
-  schemes: z.array(SchemeCode).max(20).optional(),
-  timeZone: words(60).optional().meta({ description: 'IANA zone of the vessel’s own place; decides what day it is there.', example: 'Europe/Oslo' }),
-  homePort: words(120).optional(),
+const schemes = z.array(SchemeCode).max(20);
+const name = words(120).meta({ example: 'Marsh Harrier' });
+
+/** What may be unknown of a vessel. */
+const known = {
+  type: words(80).meta({ example: 'sloop' }),
+  builtYear: z.int().min(1800).max(2200),
+  lengthOverallM: metres(200).meta({ example: 9.6 }),
+  hullMaterial: words(60).meta({ example: 'GRP' }),
+  rig: words(60),
+  beamM: metres(60),
+  draughtM: metres(30),
+  waterlineLengthM: metres(200),
+  displacementKg: z.number().positive().max(10_000_000),
+  personsMax: z.int().min(1).max(1000),
+  identifiers: Identifiers,
+  value: Money,
+  homePort: words(120),
 };
 
-export const NewVessel = z.strictObject(particulars).meta({ id: 'NewVessel' });
-export type NewVessel = z.infer<typeof NewVessel>;
+const particulars = z.object(known).partial().shape;
 
-const { name, ...others } = particulars;
+export const NewVessel = z
+  .strictObject({ name, ...particulars, schemes: schemes.optional(), timeZone: TimeZone.optional() })
+  .meta({ id: 'NewVessel', description: 'Without `timeZone` she keeps the organisation’s.' });
+export type NewVessel = z.infer<typeof NewVessel>;
 
 /** A change of particulars: what is absent stays, `null` takes it away. */
 export const VesselChange = z
-  .strictObject({ name: name.optional(), ...nullable(others) })
-  .meta({ id: 'VesselChange' });
+  .strictObject({
+    name: name.optional(),
+    ...forgettable(known),
+    schemes: schemes.optional(),
+    timeZone: TimeZone.optional(),
+  })
+  .meta({
+    id: 'VesselChange',
+    description: 'What is absent stays; `null` takes it away. `identifiers` and `schemes` are replaced whole.',
+  });
 export type VesselChange = z.infer<typeof VesselChange>;
 
 export const Vessel = z
-  .object({ id: Id, ...particulars, schemes: z.array(SchemeCode), timeZone: z.string(), createdAt: Instant, version: z.int() })
+  .object({
+    id: Id,
+    name,
+    ...particulars,
+    schemes: z.array(SchemeCode),
+    timeZone: TimeZone,
+    createdAt: Instant,
+    version: z.int(),
+  })
   .meta({ id: 'Vessel' });
 export type Vessel = z.infer<typeof Vessel>;
 
 export const VesselPage = pageOf(Vessel, 'VesselPage');
+export type VesselPage = z.infer<typeof VesselPage>;
 
-function nullable<T extends Record<string, z.ZodOptional<z.ZodType>>>(shape: T) {
-  return Object.fromEntries(Object.entries(shape).map(([key, field]) => [key, field.unwrap().nullish()])) as {
-    [K in keyof T]: z.ZodOptional<z.ZodNullable<ReturnType<T[K]['unwrap']>>>;
+function forgettable<T extends Record<string, z.ZodType>>(shape: T) {
+  return Object.fromEntries(Object.entries(shape).map(([key, field]) => [key, orNull(field).optional()])) as {
+    [K in keyof T]: z.ZodOptional<z.ZodUnion<[T[K], z.ZodNull]>>;
   };
 }

@@ -1,0 +1,32 @@
+/** What the API is given, and what travels with a request. */
+import type { Actor } from '@garboard/actions/context.ts';
+import type { Db } from '@garboard/db/pool.ts';
+
+export type RequestLine = {
+  readonly event: 'request';
+  readonly requestId: string;
+  readonly method: string;
+  /** The path's template, never its values: a sign-in link is a secret. */
+  readonly path: string;
+  readonly status: number;
+  readonly ms: number;
+  readonly actor: Actor['kind'] | 'nobody';
+  readonly organisationId: string | null;
+};
+
+export type LogEntry = RequestLine | { readonly event: 'fault'; readonly requestId: string; readonly error: unknown };
+
+export type Deps = {
+  readonly pools: { readonly app: Db; readonly owner?: Db };
+  now(): Date;
+  log(entry: LogEntry): void;
+  /** The built dashboard; without it only the API is served. */
+  readonly dashboardDir?: string | null;
+  readonly version: string;
+  /** Marks the session's cookie `Secure`: for everything but plain HTTP on one's own machine. */
+  readonly secureCookies?: boolean;
+};
+
+export type Caller = { readonly organisationId: string; readonly actor: Actor };
+
+export type ApiEnv = { Variables: { requestId: string; caller?: Caller } };

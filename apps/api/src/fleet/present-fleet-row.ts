@@ -1,0 +1,66 @@
+/** A vessel's line on the fleet's horizon. */
+import type { FleetRow } from '@garboard/contract/fleet/fleet.ts';
+import type { DueEntry } from '@garboard/db/due-list/due-entry.ts';
+import type { FleetVessel } from '@garboard/db/due-list/read-fleet.ts';
+import { type Day, formatDay } from '@garboard/domain/calendar/day.ts';
+import { standingOn } from '@garboard/domain/due-list/standing.ts';
+import type { ActionKind } from '@garboard/domain/rule/rule.ts';
+import { laidUpSpans } from './laid-up.ts';
+
+export type Span = { readonly asOf: Day; readonly until: Day };
+type Mark = FleetRow['marks'][number];
+type Dated = { readonly entry: DueEntry; readonly on: Day; readonly standing: 'overdue' | 'due' | 'in_date' };
+
+export function presentFleetRow({ vessel, counts, entries, situations }: FleetVessel, { asOf, until }: Span): FleetRow {
+  const dated = entries.flatMap((entry) => datedOn(entry, asOf));
+  const [oldest] = dated.filter(({ standing }) => standing === 'overdue');
+  const ahead = dated.filter(({ standing }) => standing !== 'overdue');
+  return {
+    vesselId: vessel.id,
+    name: vessel.name,
+    ...(vessel.type && { type: vessel.type }),
+    ...(vessel.lengthOverallM && { lengthOverallM: vessel.lengthOverallM }),
+    counts,
+    ...(oldest && { oldestOverdueAfter: formatDay(oldest.on) }),
+    ...(ahead[0] && { nextOverdueAfter: formatDay(ahead[0].on) }),
+    laidUp: laidUpSpans(situations, { asOf: formatDay(asOf), until: formatDay(until) }),
+    marks: marksOf(ahead.filter(({ on }) => on <= until)),
+  };
+}
+
+function datedOn(entry: DueEntry, asOf: Day): Dated[] {
+  const { outcome } = entry.obligation;
+  const standing = standingOn(outcome, asOf);
+  return outcome.kind === 'undated' || standing === 'unknown' ? [] : [{ entry, on: outcome.overdueAfter, standing }];
+}
+
+/** What falls on one day, is of one sort and stands alike is one mark. */
+function marksOf(ahead: readonly Dated[]): Mark[] {
+  const groups = Map.groupBy(
+    ahead,
+    ({ entry, on, standing }) => `${on} ${markOf(entry.obligation.action.kind)} ${standing}`,
+  );
+  return [...groups.values()].flatMap((group) => {
+    const [first] = group;
+    if (!first || first.standing === 'overdue') return [];
+    const { entry, on, standing } = first;
+    return [{ on: formatDay(on), mark: markOf(entry.obligation.action.kind), standing, things: group.map(thingOf) }];
+  });
+}
+
+function thingOf({ entry: { item, obligation } }: Dated): Mark['things'][number] {
+  return { itemId: item.id, ruleId: obligation.ruleId, label: item.label, words: obligation.action.words };
+}
+
+function markOf(action: ActionKind): Mark['mark'] {
+  switch (action) {
+    case 'service':
+    case 'inspect':
+    case 'test':
+    case 'overhaul':
+      return 'service';
+    case 'replace':
+    case 'withdraw':
+      return 'replace';
+  }
+}

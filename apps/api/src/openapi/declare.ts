@@ -1,0 +1,94 @@
+/** How routes declare themselves: one way to say what is asked, answered and refused. */
+import { Problem, type ProblemType } from '@garboard/contract/problem.ts';
+import { Id } from '@garboard/contract/shared.ts';
+import { OpenAPIHono, z } from '@hono/zod-openapi';
+import type { ApiEnv } from '../deps.ts';
+import { PROBLEMS, type StatusOf } from '../problem/problem-table.ts';
+import { refuseInvalid } from '../request/refuse-invalid.ts';
+
+export const routes = () => new OpenAPIHono<ApiEnv>({ defaultHook: refuseInvalid });
+
+/** Either will do: a program's key, or the cookie of somebody signed in. */
+export const SIGNED_IN = [{ apiKey: [] }, { session: [] }];
+export const ANYBODY: Record<string, string[]>[] = [];
+
+export const json = <T extends z.ZodType>(schema: T, description: string) => ({
+  description,
+  content: { 'application/json': { schema } },
+});
+
+export const page = <T extends z.ZodType>(schema: T, description: string) => ({
+  ...json(schema, description),
+  headers: z.object({ Link: z.string().optional().meta({ description: 'RFC 8288: the next page, `rel="next"`.' }) }),
+});
+
+const etag = z.string().meta({ description: 'The version, for `If-None-Match` and `If-Match`.', example: '"3"' });
+
+export const versioned = <T extends z.ZodType>(schema: T, description: string) => ({
+  ...json(schema, description),
+  headers: z.object({ ETag: etag }),
+});
+
+const replayed = z
+  .string()
+  .optional()
+  .meta({ description: '`true` when an earlier request with this `Idempotency-Key` had this answer.' });
+const location = z.string().meta({ description: 'Where it can be read.' });
+
+export const created = <T extends z.ZodType>(schema: T, description: string) => ({
+  ...json(schema, description),
+  headers: z.object({ ETag: etag, Location: location, 'Idempotency-Replayed': replayed }),
+});
+
+/** A creation without a page of its own: it is read in its list. */
+export const listed = <T extends z.ZodType>(schema: T, description: string) => ({
+  ...json(schema, description),
+  headers: z.object({ Location: location, 'Idempotency-Replayed': replayed }),
+});
+
+export const body = <T extends z.ZodType>(schema: T) => ({
+  required: true,
+  content: { 'application/json': { schema } },
+});
+
+export const IDEMPOTENCY_KEY = {
+  'Idempotency-Key': z.string().optional().meta({
+    description:
+      'A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer.',
+    example: '5d0f3c1e-fact-17',
+  }),
+};
+export const IF_MATCH = {
+  'If-Match': z.string().optional().meta({ description: 'The `ETag` of the version that was read.', example: '"3"' }),
+};
+
+export const VesselPath = z.object({ vesselId: Id });
+export const ItemPath = z.object({ itemId: Id });
+
+type Declared = { description: string; content: { 'application/problem+json': { schema: typeof Problem } } };
+
+export function problems<const T extends readonly ProblemType[]>(
+  ...types: T
+): { [K in T[number] as StatusOf<K>]: Declared } {
+  const byStatus = Map.groupBy(types, (type) => PROBLEMS[type].status);
+  const entries = [...byStatus].map(([status, all]) => [status, declared(all)]);
+  return Object.fromEntries(entries) as { [K in T[number] as StatusOf<K>]: Declared };
+}
+
+function declared(types: readonly ProblemType[]): Declared {
+  const description = types.map((type) => `${PROBLEMS[type].title} (\`/problems/${type}\`).`).join(' ');
+  return { description, content: { 'application/problem+json': { schema: Problem } } };
+}
+
+export const READ_PROBLEMS = problems('unauthenticated', 'invalid', 'fault');
+export const BODY_PROBLEMS = problems(
+  'malformed-json',
+  'unauthenticated',
+  'forbidden',
+  'too-large',
+  'unsupported-media-type',
+  'invalid',
+  'idempotency-key-reused',
+  'fault',
+);
+export const WRITE_PROBLEMS = { ...BODY_PROBLEMS, ...problems('not-found', 'conflict', 'stale') };

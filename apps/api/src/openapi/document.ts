@@ -1,0 +1,59 @@
+/** The served OpenAPI document: generated from the routes, with what they have in common said once. */
+import type { OpenAPIHono } from '@hono/zod-openapi';
+import type { ApiEnv } from '../deps.ts';
+
+const TAGS = [
+  { name: 'Vessels', description: 'The register: boats, what they are doing, what happened to them.' },
+  { name: 'Items', description: 'Things aboard, the facts about them, and what follows from the facts.' },
+  { name: 'Due list', description: 'What is out of date across the fleet, and why.' },
+  { name: 'Catalogue', description: 'The rules with their sources, the kinds of item, the schemes.' },
+  { name: 'Session', description: 'Whom a credential stands for.' },
+  { name: 'Service', description: 'For whoever runs the program.' },
+];
+
+const DESCRIPTION = `Keeps dates and records for a fleet of small craft: facts about things aboard, the rules that bear on them, and what is due when, with the reasoning.
+
+This program keeps dates and records; it does not make a vessel safe. Flag state, local law and the maker's instructions come first. Gas, rigging, engines, electrics, liferafts and fixed fire systems are for licensed or otherwise competent people. A rule shown as common practice has no source. Nothing recorded against a vessel is not the same as safe: the skipper decides.
+
+Every failure is an RFC 9457 problem whose \`type\` resolves to a page. Lists are keyset pages: follow \`nextCursor\` or the \`Link\` header.`;
+
+type Document = ReturnType<OpenAPIHono<ApiEnv>['getOpenAPI31Document']>;
+
+export function openApiDocument(app: OpenAPIHono<ApiEnv>, version: string): Document {
+  const registry = app.openAPIRegistry;
+  registry.registerComponent('securitySchemes', 'apiKey', {
+    type: 'http',
+    scheme: 'bearer',
+    description: 'An API key, `gbk_…`.',
+  });
+  registry.registerComponent('securitySchemes', 'session', {
+    type: 'apiKey',
+    in: 'cookie',
+    name: 'garboard_session',
+    description:
+      'The cookie of somebody who signed in by a one-time link. A change must come from this host’s own pages.',
+  });
+  const document = app.getOpenAPI31Document({
+    openapi: '3.1.0',
+    info: {
+      title: 'Garboard',
+      version,
+      description: DESCRIPTION,
+      contact: { name: 'Whoever runs this server', url: '/docs' },
+      license: { name: 'AGPL-3.0-or-later', url: 'https://www.gnu.org/licenses/agpl-3.0.html' },
+    },
+    servers: [{ url: '/', description: 'This server.' }],
+    tags: TAGS,
+  });
+  return withNotModified(document);
+}
+
+/** Every answer with an ETag can also be 304: the one place that answers so is not in the routes. */
+function withNotModified(document: Document): Document {
+  for (const { get } of Object.values(document.paths ?? {})) {
+    const responses = get?.responses;
+    if (responses?.[200]?.headers?.ETag)
+      responses[304] = { description: 'The reader has this version already (`If-None-Match`).' };
+  }
+  return document;
+}

@@ -1,0 +1,55 @@
+/** Every operation of the API, in the order in which its document tells them. */
+
+import { listDueRoute } from './due-list/list-due.route.ts';
+import { listFleetRoute } from './fleet/list-fleet.route.ts';
+import { healthRoute } from './health/health.route.ts';
+import { addItemRoute } from './item/add-item.route.ts';
+import { changeItemRoute } from './item/change-item.route.ts';
+import { explainRoute } from './item/explain.route.ts';
+import { getItemRoute } from './item/get-item.route.ts';
+import { listFactsRoute } from './item/list-facts.route.ts';
+import { listItemsRoute } from './item/list-items.route.ts';
+import { listObligationsRoute } from './item/list-obligations.route.ts';
+import { recordFactRoute } from './item/record-fact.route.ts';
+import { endSessionRoute } from './organisation/end-session.route.ts';
+import { getSessionRoute } from './organisation/get-session.route.ts';
+import { getRuleRoute } from './rule/get-rule.route.ts';
+import { listItemKindsRoute } from './rule/list-item-kinds.route.ts';
+import { listRulesRoute } from './rule/list-rules.route.ts';
+import { listSchemesRoute } from './rule/list-schemes.route.ts';
+import { changeVesselRoute } from './vessel/change-vessel.route.ts';
+import { createVesselRoute } from './vessel/create-vessel.route.ts';
+import { getVesselRoute } from './vessel/get-vessel.route.ts';
+import { listEventsRoute } from './vessel/list-events.route.ts';
+import { listSituationsRoute } from './vessel/list-situations.route.ts';
+import { listVesselsRoute } from './vessel/list-vessels.route.ts';
+import { recordEventRoute } from './vessel/record-event.route.ts';
+import { recordSituationRoute } from './vessel/record-situation.route.ts';
+
+export const OPERATIONS = [
+  listVesselsRoute,
+  createVesselRoute,
+  getVesselRoute,
+  changeVesselRoute,
+  listSituationsRoute,
+  recordSituationRoute,
+  listEventsRoute,
+  recordEventRoute,
+  listItemsRoute,
+  addItemRoute,
+  getItemRoute,
+  changeItemRoute,
+  listFactsRoute,
+  recordFactRoute,
+  listObligationsRoute,
+  listDueRoute,
+  listFleetRoute,
+  explainRoute,
+  listRulesRoute,
+  getRuleRoute,
+  listItemKindsRoute,
+  listSchemesRoute,
+  getSessionRoute,
+  endSessionRoute,
+  healthRoute,
+] as const;

@@ -1,0 +1,99 @@
+/** Every problem the API answers with: its status, its title, and what its page says. */
+import type { ProblemType } from '@garboard/contract/problem.ts';
+
+type Entry = { readonly status: number; readonly title: string; readonly means: string; readonly whatToDo: string };
+
+export const PROBLEMS = {
+  'malformed-json': {
+    status: 400,
+    title: 'The body is not readable JSON',
+    means:
+      'The body could not be read as JSON in UTF-8: it is empty, cut short, nested too deeply, or not JSON at all. Nothing was written.',
+    whatToDo: 'Send one complete JSON document in UTF-8, nested at most 32 deep.',
+  },
+  unauthenticated: {
+    status: 401,
+    title: 'Who is asking is not known',
+    means: 'There was no credential, or it is unknown, revoked or out of date.',
+    whatToDo: 'Send an API key as “Authorization: Bearer gbk_…”, or sign in by a one-time link.',
+  },
+  forbidden: {
+    status: 403,
+    title: 'Not allowed for this role',
+    means: 'The credential is good, but its role may not do this; or a browser sent the request from another site.',
+    whatToDo: 'Ask whoever keeps the organisation for a role that may.',
+  },
+  'not-found': {
+    status: 404,
+    title: 'No such thing here',
+    means:
+      'There is nothing at this address for your organisation. What belongs to another organisation answers the same.',
+    whatToDo: 'Look the identifier up in the list that it came from.',
+  },
+  'method-not-allowed': {
+    status: 405,
+    title: 'Not this method here',
+    means: 'The address exists, but not for this method. The Allow header lists those that it takes.',
+    whatToDo: 'Use one of the methods in the Allow header.',
+  },
+  conflict: {
+    status: 409,
+    title: 'It does not go with what is on record',
+    means:
+      'The request is well formed but contradicts what is already recorded, such as a second correction of one fact.',
+    whatToDo: 'Read the thing again and decide anew.',
+  },
+  stale: {
+    status: 412,
+    title: 'Somebody changed it in between',
+    means:
+      'The version in If-Match is not the current one. Nothing was changed. The ETag header carries the current version.',
+    whatToDo: 'Read the thing again, put your change on top, and send it with the new ETag.',
+  },
+  'too-large': {
+    status: 413,
+    title: 'The body is too large',
+    means: 'A body may have at most 256 kB.',
+    whatToDo: 'Send less at once.',
+  },
+  'unsupported-media-type': {
+    status: 415,
+    title: 'Only JSON is read here',
+    means: 'The Content-Type is missing, doubled or not application/json in UTF-8, or the body is compressed.',
+    whatToDo: 'Send “Content-Type: application/json”, once, and no Content-Encoding.',
+  },
+  invalid: {
+    status: 422,
+    title: 'Something in the request is not right',
+    means:
+      'Each entry of “errors” names one place and says what is wrong there: an RFC 6901 pointer into the body (/facts/0/on), #query/… for a parameter, #header/… for a header. Nothing was written.',
+    whatToDo: 'Put every place right that is named, and send it again.',
+  },
+  'idempotency-key-reused': {
+    status: 422,
+    title: 'This Idempotency-Key stood for another request',
+    means: 'The same credential used the same key before, for another address or another body. Nothing was written.',
+    whatToDo: 'Use a new key for a new request; repeat a request with exactly the same body.',
+  },
+  'if-match-required': {
+    status: 428,
+    title: 'Say which version you read',
+    means:
+      'A change needs If-Match with the ETag of the version that it was made from, so that nobody’s change is lost unseen.',
+    whatToDo: 'Read the thing, then send its ETag as If-Match.',
+  },
+  fault: {
+    status: 500,
+    title: 'A fault of ours',
+    means: 'Something went wrong in the program. The fault is in its log under the request id.',
+    whatToDo: 'Try again; if it stays, tell whoever runs the program the request id.',
+  },
+  'not-ready': {
+    status: 503,
+    title: 'Not ready yet',
+    means: 'The database cannot be reached, or is not yet on the version that this program needs.',
+    whatToDo: 'Wait a little and ask again.',
+  },
+} as const satisfies Record<ProblemType, Entry>;
+
+export type StatusOf<T extends ProblemType> = (typeof PROBLEMS)[T]['status'];

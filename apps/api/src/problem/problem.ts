@@ -1,0 +1,25 @@
+/** How a route answers with a problem. */
+import type { Fault, Problem, ProblemType } from '@garboard/contract/problem.ts';
+import type { Context, TypedResponse } from 'hono';
+import type { ApiEnv } from '../deps.ts';
+import { PROBLEMS, type StatusOf } from './problem-table.ts';
+
+type More = { readonly detail?: string; readonly errors?: readonly Fault[]; readonly headers?: Record<string, string> };
+type Answered<T extends ProblemType> = Response & TypedResponse<Problem, StatusOf<T>, 'json'>;
+
+export function problem<T extends ProblemType>(
+  c: Context<ApiEnv>,
+  type: T,
+  { detail, errors, headers }: More = {},
+): Answered<T> {
+  const { status, title } = PROBLEMS[type];
+  const body: Problem = {
+    type: `/problems/${type}`,
+    title,
+    status,
+    ...(detail !== undefined && { detail }),
+    instance: c.var.requestId,
+    ...(errors && { errors: [...errors] }),
+  };
+  return c.json(body, status, { ...headers, 'content-type': 'application/problem+json' }) as Answered<T>;
+}

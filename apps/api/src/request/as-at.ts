@@ -1,0 +1,24 @@
+/** Which day is asked about, and whether the stored obligations can answer. */
+import { type Day, formatDay, parseDay } from '@garboard/domain/calendar/day.ts';
+import { dayInZone } from '@garboard/domain/calendar/day-in-zone.ts';
+import type { Cut } from '@garboard/domain/item/work-out-obligations.ts';
+
+type Asked = { readonly asOf?: string | undefined; readonly knownAt?: string | undefined };
+
+/** `cut`: the answer must be worked out anew from the facts, because the day is gone or only older knowledge counts. */
+export type AsAt = { readonly day: Day; readonly text: string; readonly cut?: Cut };
+
+export function asAt({ asOf, knownAt }: Asked, now: Date, timeZone: string): AsAt {
+  const today = dayInZone(now, timeZone);
+  const day = asOf === undefined ? today : dayOfText(asOf);
+  const text = formatDay(day);
+  if (knownAt !== undefined) return { day, text, cut: { asOf: day, knownAt } };
+  return day < today ? { day, text, cut: { asOf: day } } : { day, text };
+}
+
+/** A day that the contract has already checked. */
+export function dayOfText(text: string): Day {
+  const day = parseDay(text);
+  if (day === null) throw new Error(`no day: ${text}`);
+  return day;
+}

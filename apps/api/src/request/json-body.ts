@@ -1,0 +1,59 @@
+/** Reads a body as JSON, strictly, before any schema sees it: what cannot be read or stored is refused in words. */
+import type { Fault } from '@garboard/contract/problem.ts';
+import type { Context } from 'hono';
+import { bodyLimit } from 'hono/body-limit';
+import { createMiddleware } from 'hono/factory';
+import type { ApiEnv } from '../deps.ts';
+import { problem } from '../problem/problem.ts';
+
+const MAX_BYTES = 256 * 1024;
+const MAX_DEPTH = 32;
+const JSON_TYPE = /^application\/json\s*(;\s*charset\s*=\s*("utf-8"|utf-8)\s*)?$/i;
+
+const limit = bodyLimit({ maxSize: MAX_BYTES, onError: (c: Context<ApiEnv>) => problem(c, 'too-large') });
+
+const read = createMiddleware<ApiEnv>(async (c, next) => {
+  if (!JSON_TYPE.test(c.req.header('content-type') ?? '') || c.req.header('content-encoding')) {
+    return problem(c, 'unsupported-media-type', {
+      headers: { accept: 'application/json', 'accept-encoding': 'identity' },
+    });
+  }
+  const body = parse(await c.req.arrayBuffer());
+  if (!body) return problem(c, 'malformed-json');
+  const walked = walk(body.value);
+  if (walked === 'too deep')
+    return problem(c, 'malformed-json', { detail: `It is nested more than ${MAX_DEPTH} deep.` });
+  if (walked.length > 0) return problem(c, 'invalid', { errors: walked });
+  return next();
+});
+
+export const jsonBody = [limit, read];
+
+function parse(bytes: ArrayBuffer): { value: unknown } | null {
+  try {
+    return { value: JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes)) };
+  } catch {
+    return null;
+  }
+}
+
+/** Text that PostgreSQL cannot hold: NUL, and half of a surrogate pair. */
+const isStorable = (text: string) => text.isWellFormed() && !text.includes('\u0000');
+
+function walk(root: unknown): Fault[] | 'too deep' {
+  const faults: Fault[] = [];
+  const open: { value: unknown; pointer: string; depth: number }[] = [{ value: root, pointer: '', depth: 0 }];
+  for (let next = open.pop(); next; next = open.pop()) {
+    const { value, pointer, depth } = next;
+    if (typeof value === 'string' && !isStorable(value))
+      faults.push({ pointer, detail: 'is not a text that can be kept' });
+    if (typeof value !== 'object' || value === null) continue;
+    if (depth === MAX_DEPTH) return 'too deep';
+    for (const [key, inner] of Object.entries(value)) {
+      const place = `${pointer}/${key.toWellFormed().replaceAll('~', '~0').replaceAll('/', '~1')}`;
+      if (!isStorable(key)) faults.push({ pointer: place, detail: 'is not a name that can be kept' });
+      open.push({ value: inner, pointer: place, depth: depth + 1 });
+    }
+  }
+  return faults;
+}

@@ -1,0 +1,40 @@
+/** GET /v1/rules: the published rules, with their sources. */
+import { ItemKindCode } from '@garboard/contract/item/item.ts';
+import { RulePage } from '@garboard/contract/rule/rule.ts';
+import { SchemeCode } from '@garboard/contract/vessel/vessel.ts';
+import { RULES } from '@garboard/domain/rule/rules.ts';
+import { createRoute, z } from '@hono/zod-openapi';
+import type { Deps } from '../deps.ts';
+import { page, READ_PROBLEMS, routes, SIGNED_IN } from '../openapi/declare.ts';
+import { access } from '../organisation/access.ts';
+import { badCursor, nextCursor, readCursor } from '../request/cursor.ts';
+import { pageQuery } from '../request/query-params.ts';
+import { pageOfCatalogue } from './page-of-catalogue.ts';
+import { presentRule } from './present-rule.ts';
+
+const route = createRoute({
+  method: 'get',
+  path: '/v1/rules',
+  operationId: 'listRules',
+  tags: ['Catalogue'],
+  summary: 'List the rules',
+  description:
+    'Each with its publication and clause, how far that was checked, and what it reads. A rule shown as common practice has no source.',
+  security: SIGNED_IN,
+  request: { query: z.strictObject({ scheme: SchemeCode.optional(), kind: ItemKindCode.optional(), ...pageQuery }) },
+  responses: { 200: page(RulePage, 'A page of rules.'), ...READ_PROBLEMS },
+});
+
+export function listRulesRoute(deps: Deps) {
+  return routes().openapi({ ...route, middleware: access(deps, 'read') }, (c) => {
+    const { limit, cursor, scheme, kind } = c.req.valid('query');
+    const question = { list: 'rules', scheme, kind };
+    const start = readCursor(cursor, question, z.string());
+    const asked = RULES.filter(
+      (rule) => (!scheme || rule.scheme === scheme) && (!kind || rule.kinds.some((each) => each === kind)),
+    );
+    const found = start.ok && pageOfCatalogue(asked, limit, start.after);
+    if (!found) return badCursor(c);
+    return c.json({ items: found.entries.map(presentRule), nextCursor: nextCursor(c, question, found.last) }, 200);
+  });
+}

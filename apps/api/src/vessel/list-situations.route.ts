@@ -1,0 +1,44 @@
+/** GET /v1/vessels/{vesselId}/situations: what she has been doing, the latest first. */
+import { SituationPage } from '@garboard/contract/vessel/situation.ts';
+import { listSituations } from '@garboard/db/vessel/situations.ts';
+import { loadVessel } from '@garboard/db/vessel/vessels.ts';
+import { createRoute, z } from '@hono/zod-openapi';
+import type { Deps } from '../deps.ts';
+import { page, problems, READ_PROBLEMS, routes, SIGNED_IN, VesselPath } from '../openapi/declare.ts';
+import { access } from '../organisation/access.ts';
+import { problem } from '../problem/problem.ts';
+import { read } from '../request/action-context.ts';
+import { badCursor, nextCursor, readCursor } from '../request/cursor.ts';
+import { DatedKey, pageQuery } from '../request/query-params.ts';
+import { presentSituation } from './present-situation.ts';
+
+const route = createRoute({
+  method: 'get',
+  path: '/v1/vessels/{vesselId}/situations',
+  operationId: 'listSituations',
+  tags: ['Vessels'],
+  summary: 'List what a vessel has been doing',
+  description: 'The latest first. Past situations stay.',
+  security: SIGNED_IN,
+  request: { params: VesselPath, query: z.strictObject(pageQuery) },
+  responses: { 200: page(SituationPage, 'A page of situations.'), ...READ_PROBLEMS, ...problems('not-found') },
+});
+
+export function listSituationsRoute(deps: Deps) {
+  return routes().openapi({ ...route, middleware: access(deps, 'read') }, async (c) => {
+    const { vesselId } = c.req.valid('param');
+    const { limit, cursor } = c.req.valid('query');
+    const question = { list: 'situations', vesselId };
+    const start = readCursor(cursor, question, DatedKey);
+    if (!start.ok) return badCursor(c);
+    const found = await read(
+      c,
+      deps,
+      async (tx) => (await loadVessel(tx, vesselId)) && listSituations(tx, vesselId, limit, start.after),
+    );
+    if (!found) return problem(c, 'not-found');
+    const last = found.more ? found.rows.at(-1) : undefined;
+    const next = nextCursor(c, question, last && { on: last.from, id: last.id });
+    return c.json({ items: found.rows.map(presentSituation), nextCursor: next }, 200);
+  });
+}
