@@ -29,7 +29,7 @@ export function addPeriod(day: Day, period: Period): Day {
  * Source: SI 2018/1082 art 1.4 (read as text; applied to other instruments by us).
  */
 export function endOfPeriodBeginningWith(day: Day, period: Period): Day {
-  const end = addPeriod(day, period);
-  const clamped = period.months > 0 && addMonths(end, -period.months) < addDays(day, period.days);
-  return clamped ? end : addDays(end, -1);
+  const corresponding = addMonths(day, period.months);
+  const clamped = addMonths(corresponding, -period.months) < day;
+  return addDays(corresponding, clamped ? period.days : period.days - 1);
 }
