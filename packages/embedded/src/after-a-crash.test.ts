@@ -7,7 +7,7 @@ import { startPostgres } from './start-postgres.ts';
 import { ask, newFolder, postmaster, QUICK, runningPostmaster, unless, until } from './test-support/data-folders.ts';
 import { StarterProcess } from './test-support/starter-process.ts';
 
-vi.setConfig({ testTimeout: 30_000, hookTimeout: 30_000 });
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 const seesProcesses = process.platform === 'linux';
 const COUNT = 'select count(*)::int from boat';
@@ -125,7 +125,9 @@ test('a copy of the folder does not join the server of the original, which takes
   const second = await startPostgres({ dataDir: copy, ...QUICK });
   expect(second.port).not.toBe(first.port);
   expect(await ask(second.url, "select current_setting('data_directory')")).toBe(path.join(copy, 'pg'));
+  expect(second.owner).toBe(true);
   await second.stop();
+  expect(postmaster(copy)).toBeNull();
   expect(await ask(first.url, 'select 40 + 2')).toBe(42);
   await first.stop();
 });

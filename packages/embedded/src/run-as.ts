@@ -32,7 +32,10 @@ export function chooseRunAs(cluster: string, exists: boolean, postgres: ServerPr
   const tries = (exists ? waysFor(cluster) : waysForNew(cluster)).map((way) => ({ way, ...tryOut(way, postgres) }));
   const found = tries.find(({ works }) => works);
   if (found) return found.way;
-  throw new Error(`PostgreSQL cannot run here: ${[...new Set(tries.map(({ why }) => why))].join('; ')}`);
+  throw new Error(
+    `PostgreSQL cannot run here: ${[...new Set(tries.map(({ why }) => why))].join('; ')}. ` +
+      'Use a PostgreSQL server of your own, or, if this is root, start as a normal user.',
+  );
 }
 
 export function command(as: RunAs, program: ServerProgram, args: string[], env: Record<string, string> = {}) {

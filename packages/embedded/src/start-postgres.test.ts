@@ -3,13 +3,13 @@ import { once } from 'node:events';
 import fs from 'node:fs';
 import net from 'node:net';
 import path from 'node:path';
-import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from 'vitest';
 import { isRunning } from './process-table.ts';
 import { startPostgres } from './start-postgres.ts';
 import { ask, newFolder, postmaster, QUICK, runningPostmaster, unless } from './test-support/data-folders.ts';
 import { becoming, StarterProcess } from './test-support/starter-process.ts';
 
-vi.setConfig({ testTimeout: 30_000, hookTimeout: 30_000 });
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 const NOBODY = 65534;
 const STRANGER = 12345;
@@ -20,6 +20,7 @@ const canHideSetpriv = canBecome && spawnSync('unshare', [...HIDE_SETPRIV.slice(
 
 /** Made once by whoever runs the tests, for the tests that do not care how a cluster comes about. */
 const made = newFolder(0o755, afterAll);
+afterEach(() => vi.unstubAllEnvs());
 beforeAll(async () => (await startPostgres({ dataDir: made, ...QUICK })).stop());
 
 describe('starting', () => {
@@ -65,6 +66,25 @@ describe('starting', () => {
       expect(await ask(withSetpriv.url, 'select 40 + 2')).toBe(42);
       await withSetpriv.stop();
       expect(fs.statSync(path.join(dataDir, 'pg')).uid).toBe(0);
+    },
+  );
+
+  test.skipIf(!canBecome)(
+    unless(canBecome, 'not root with setpriv', 'as root beside the server of a user leaves that user the files'),
+    async () => {
+      const belongsTo = (uid: number) => {
+        for (const name of [made, path.join(made, 'pg.lock')]) fs.chownSync(name, uid, uid);
+      };
+      belongsTo(NOBODY);
+      const user = new StarterProcess({ dataDir: made, ...QUICK }, { prefix: becoming(NOBODY) });
+      await user.started();
+      const root = await startPostgres({ dataDir: made, ...QUICK });
+      expect(root.owner).toBe(false);
+      expect(fs.statSync(path.join(made, 'pg.json')).uid).toBe(NOBODY);
+      await root.stop();
+      await user.stop();
+      expect(postmaster(made)).toBeNull();
+      belongsTo(0);
     },
   );
 
@@ -125,6 +145,17 @@ describe('a started server', () => {
     await server.stop();
     expect(lines.at(-1)).toMatch(/database system is shut down/);
   });
+
+  test.skipIf(process.platform !== 'linux')(
+    unless(process.platform === 'linux', 'reads /proc', 'learns nothing from the environment of its caller'),
+    async () => {
+      vi.stubEnv('SOME_SECRET', 'hunter2');
+      vi.stubEnv('PGDATESTYLE', 'German');
+      const server = await startPostgres({ dataDir: made, ...QUICK });
+      expect(fs.readFileSync(`/proc/${runningPostmaster(made).pid}/environ`, 'utf8')).not.toMatch(/SECRET|PGDATESTYLE/);
+      await server.stop();
+    },
+  );
 
   test('is gone when stop returns, and stopping twice is one stop', async () => {
     const server = await startPostgres({ dataDir: made, ...QUICK });

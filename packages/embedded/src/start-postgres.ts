@@ -5,15 +5,16 @@
  */
 import { randomUUID } from 'node:crypto';
 import fs from 'node:fs';
-import { urlOf } from './answer.ts';
+import { urlOf } from './ask-who.ts';
 import { createCluster, inspectCluster } from './cluster.ts';
 import { readConnection, type User, writeConnection } from './connection-file.ts';
 import { type DataFolder, dataFolder, refuseUnlessWritable } from './data-folder.ts';
 import { type NativeBinaries, nativeBinaries, restoreLibraryLinks } from './native-binaries.ts';
 import { isRunning, markOf } from './process-table.ts';
 import { chooseRunAs } from './run-as.ts';
-import { findRunning, launch, type Server, stopServer } from './server.ts';
+import { findRunning, launch, type Server } from './server.ts';
 import { withStarterLock } from './starter-lock.ts';
+import { stopServer } from './stop-server.ts';
 
 export type EmbeddedPostgres = {
   /** Address with password, for any client on this machine. The role is a superuser. */
@@ -80,10 +81,10 @@ async function startServer({ folder: { cluster, libraryLinks }, binaries, ...opt
 }
 
 function join(request: Request, server: Server, url: string): EmbeddedPostgres {
-  const { connectionFile } = request.folder;
+  const { connectionFile, cluster } = request.folder;
   const us: User = { id: randomUUID(), pid: process.pid, startedAt: markOf(process.pid)?.startedAt ?? '' };
-  const { users: others } = readConnection(connectionFile);
-  writeConnection(connectionFile, { url, users: [...others, us] });
+  const { users: others } = readConnection(connectionFile, cluster);
+  writeConnection(connectionFile, { url, cluster, users: [...others, us] });
 
   let stopping: Promise<void> | undefined;
   const stop = () => (stopping ??= leave(request, us, server));
@@ -93,9 +94,9 @@ function join(request: Request, server: Server, url: string): EmbeddedPostgres {
 async function leave({ folder, binaries }: Request, us: User, server: Server): Promise<void> {
   if (!fs.existsSync(folder.root)) return stopServer(server.process); // the folder was deleted under the server
   return withStarterLock(folder.starterLock, PATIENCE_MS, async () => {
-    const { url, users } = readConnection(folder.connectionFile);
-    const others = users.filter(({ id }) => id !== us.id);
-    if (others.length > 0) return writeConnection(folder.connectionFile, { url, users: others });
+    const connection = readConnection(folder.connectionFile, folder.cluster);
+    const others = connection.users.filter(({ id }) => id !== us.id);
+    if (others.length > 0) return writeConnection(folder.connectionFile, { ...connection, users: others });
     // ours may have died since, and another start have put a new one in its place
     const current = isRunning(server.process) ? server : (await findServer(folder, binaries))?.server;
     if (current) await stopServer(current.process);

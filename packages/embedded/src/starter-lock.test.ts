@@ -7,7 +7,7 @@ import { expect, test, vi } from 'vitest';
 import { withStarterLock } from './starter-lock.ts';
 import { newFolder } from './test-support/data-folders.ts';
 
-vi.setConfig({ testTimeout: 30_000 });
+vi.setConfig({ testTimeout: 60_000 });
 
 const HOLDER = fileURLToPath(new URL('./test-support/lock-holder.ts', import.meta.url));
 

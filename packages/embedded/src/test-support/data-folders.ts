@@ -6,7 +6,7 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import pg from 'pg';
 import { onTestFinished } from 'vitest';
 import { markOf, type ProcessMark } from '../process-table.ts';
-import { stopServer } from '../server.ts';
+import { stopServer } from '../stop-server.ts';
 
 /** Durability is for the data of others. */
 export const QUICK = { port: 0, settings: { fsync: 'off' } };
