@@ -13,6 +13,8 @@ const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const CONFIG = 'infra/vitest/vitest.config.ts';
 /** Undone in reverse when the run ends, however it ends. */
 const undo: (() => Promise<void>)[] = [];
+/** What is half done and can only be undone when it is done. */
+let underWay: Promise<unknown> = Promise.resolve();
 
 const { values, positionals: filters } = parseArgs({
   options: { long: { type: 'boolean', default: false }, name: { type: 'string', short: 't' } },
@@ -25,13 +27,14 @@ async function main(): Promise<Tally> {
   const figuresSoFar = collectFigures();
   const named = values.name === undefined ? {} : { testNamePattern: values.name };
   const vitest = await createVitest({ root: ROOT, config: CONFIG, run: true, watch: false, ...named });
-  undo.push(() => vitest.close());
+  takeSignals();
   const projects = new Set((await vitest.globTestSpecifications(filters)).map(({ project }) => project.name));
-  const database = projects.has('database') || projects.has('browser') ? await prepareDatabase(vitest) : 'none';
+  const database = projects.has('database') || projects.has('browser') ? await begin(prepareDatabase(vitest)) : 'none';
   const browser = projects.has('browser') ? (await findBrowser()).words : 'none';
   console.log(`Database: ${database}\nBrowser:  ${browser}`);
 
   const { testModules, unhandledErrors } = await vitest.start(filters);
+  await vitest.close();
   const tally = countTests(testModules, unhandledErrors);
   const figures = figuresSoFar();
   for (const { name, value } of figures) console.log(`${name}: ${value}`);
@@ -51,12 +54,23 @@ async function prepareDatabase(vitest: Vitest): Promise<string> {
   return `PostgreSQL ${await serverVersion(server.url)}, ${server.words}`;
 }
 
+function begin<T>(work: Promise<T>): Promise<T> {
+  underWay = work;
+  return work;
+}
+
 async function tidyUp(): Promise<void> {
+  await Promise.allSettled([underWay]);
   for (const step of undo.splice(0).reverse()) await step().catch((error) => console.error(error));
 }
 
-for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
-  process.on(signal, () => void tidyUp().finally(() => process.exit(130)));
+/** From vitest, which would leave at once and leave the server running. Who signals twice does not want to wait. */
+function takeSignals(): void {
+  let signals = 0;
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
+    process.removeAllListeners(signal);
+    process.on(signal, () => (++signals > 1 ? process.exit(130) : void tidyUp().finally(() => process.exit(130))));
+  }
 }
 
 try {

@@ -33,6 +33,7 @@ async function start(image: string): Promise<DatabaseServer> {
   const container = await new PostgreSqlContainer(image)
     .withTmpFs({ '/var/lib/postgresql': 'rw' })
     .withCommand(['postgres', '-c', 'fsync=off', '-c', 'synchronous_commit=off', '-c', 'full_page_writes=off'])
+    .withStartupTimeout(60_000)
     .start();
   return {
     words: `a container of ${image}`,
