@@ -1,0 +1,63 @@
+/** One thing due, and under it its reasoning when it is open. */
+import { Link } from '@tanstack/react-router';
+import { Reasoning } from '../item/reasoning.tsx';
+import { sourceInShort } from '../item/source-words.ts';
+import { strings } from '../strings/due-list.ts';
+import { Day } from '../ui/day.tsx';
+import { Standing } from '../ui/standing.tsx';
+import type { DueRow } from './due.query.ts';
+
+type Props = { row: DueRow; asAt: string | undefined; open: boolean; onTurn: () => void };
+
+export function DueLine({ row, asAt, open, onTurn }: Props) {
+  const id = `why-${row.item.id}-${row.ruleId}-${row.duty}`;
+  return (
+    <>
+      <tr className={open ? 'due-line open' : 'due-line'}>
+        <td className="cell-standing">
+          <Standing standing={row.standing} />
+        </td>
+        <td className="number cell-by">{row.days !== undefined && daysInWords(row.days)}</td>
+        <td className="cell-thing">
+          <button
+            type="button"
+            className="opens"
+            aria-expanded={open}
+            aria-controls={open ? id : undefined}
+            onClick={onTurn}
+          >
+            {thing(row)}
+          </button>
+        </td>
+        <td className="cell-vessel">
+          <Link to="/vessels/$vesselId" params={{ vesselId: row.vessel.id }} search={{ asAt }} className="vessel-name">
+            {row.vessel.name}
+          </Link>
+        </td>
+        <td className="cell-due">
+          {row.dueOn ? <Day on={row.dueOn} /> : <span className="quiet">{strings.noDate}</span>}
+        </td>
+        <td className="cell-do">{row.action.words}</td>
+        <td className="cell-source quiet">{sourceInShort(row.reference)}</td>
+      </tr>
+      {open && (
+        <tr className="due-reasoning">
+          <td colSpan={7} id={id}>
+            <Reasoning
+              of={{ itemId: row.item.id, ruleId: row.ruleId, duty: row.duty }}
+              kind={row.item.kind}
+              vesselId={row.vessel.id}
+              asAt={asAt}
+            />
+          </td>
+        </tr>
+      )}
+    </>
+  );
+}
+
+const thing = ({ item }: DueRow) => (item.quantity > 1 ? `${item.label} ×${item.quantity}` : item.label);
+
+function daysInWords(days: number): string {
+  return days < 0 ? strings.byDays(-days) : strings.inDays(days);
+}

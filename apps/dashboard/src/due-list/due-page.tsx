@@ -1,0 +1,63 @@
+/** What is out of date: the answer in a sentence, the fleet's horizon, then thing by thing. */
+import { useQuery } from '@tanstack/react-query';
+import { getRouteApi } from '@tanstack/react-router';
+import { FleetSection } from '../fleet/fleet-section.tsx';
+import { strings } from '../strings/due-list.ts';
+import { formatDay } from '../ui/calendar.ts';
+import { PageHeader } from '../ui/page-header.tsx';
+import { overdueSentence, unknownSentence } from './answer-sentence.ts';
+import { AsAt } from './as-at.tsx';
+import { countsQuery } from './due.query.ts';
+import { DueFilters } from './due-filters.tsx';
+import { DueLists } from './due-lists.tsx';
+import type { DueSearch } from './due-search.ts';
+import './due-list.css';
+
+const route = getRouteApi('/');
+
+export function DuePage() {
+  const search = route.useSearch();
+  const navigate = route.useNavigate();
+  const change = (next: Partial<DueSearch>) =>
+    void navigate({ search: (now) => ({ ...now, ...next }), replace: true, resetScroll: false });
+  return (
+    <>
+      <PageHeader
+        title={strings.title}
+        acts={
+          <>
+            <AsAt day={search.asAt} onChoose={(asAt) => change({ asAt })} />
+            <button type="button" onClick={() => window.print()}>
+              {strings.print}
+            </button>
+          </>
+        }
+      >
+        <Answer asAt={search.asAt} />
+      </PageHeader>
+      <FleetSection
+        asAt={search.asAt}
+        asTable={search.fleet === 'table'}
+        onTurn={(asTable) => change({ fleet: asTable ? 'table' : undefined })}
+      />
+      <section aria-labelledby="list-heading">
+        <h2 id="list-heading">{strings.list}</h2>
+        <DueFilters search={search} onChange={change} />
+        <DueLists search={search} onChange={change} />
+      </section>
+    </>
+  );
+}
+
+/** Empty until it is known; an answer that failed to come is told by the list. */
+function Answer({ asAt }: { asAt: string | undefined }) {
+  const { data } = useQuery(countsQuery(asAt));
+  if (!data) return <p className="answer">&nbsp;</p>;
+  const unknown = unknownSentence(data.counts);
+  return (
+    <p className="answer" aria-live="polite">
+      {overdueSentence(data.counts, data.vesselsOverdue)} {unknown && <a href="#no-date">{unknown}</a>}{' '}
+      <span className={asAt ? 'as-at' : ''}>{strings.asAtDay(formatDay(data.asOf))}</span>
+    </p>
+  );
+}

@@ -1,0 +1,47 @@
+import { isOpen, reasoningKey } from '../item/reasoning-key.ts';
+import { strings } from '../strings/due-list.ts';
+import type { DueRow } from './due.query.ts';
+import { DueLine } from './due-line.tsx';
+
+const { columns } = strings;
+
+export function DueTable(props: {
+  rows: readonly DueRow[];
+  asAt: string | undefined;
+  open: string | undefined;
+  onOpen: (key: string | undefined) => void;
+}) {
+  return (
+    <table className="due-table">
+      <caption className="out-of-sight">{strings.caption}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{columns.standing}</th>
+          <th scope="col" className="number">
+            {columns.by}
+          </th>
+          <th scope="col">{columns.thing}</th>
+          <th scope="col">{columns.vessel}</th>
+          <th scope="col">{columns.due}</th>
+          <th scope="col">{columns.do}</th>
+          <th scope="col">{columns.source}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {props.rows.map((row) => {
+          const key = reasoningKey(row.item.id, row.ruleId, row.duty);
+          const open = isOpen(props.open, key);
+          return (
+            <DueLine
+              key={key}
+              row={row}
+              asAt={props.asAt}
+              open={open}
+              onTurn={() => props.onOpen(open ? undefined : key)}
+            />
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}

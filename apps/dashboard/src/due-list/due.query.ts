@@ -1,0 +1,42 @@
+import { infiniteQueryOptions, queryOptions } from '@tanstack/react-query';
+import { answer, api, everyPage } from '../api/client.ts';
+import type { components, paths } from '../generated/api.d.ts';
+
+export type DueRow = components['schemas']['DueRow'];
+export type DueQuery = NonNullable<paths['/v1/due']['get']['parameters']['query']>;
+
+/** A screenful; the rest is asked for. */
+const PAGE = 40;
+
+const duePage = (query: DueQuery, signal: AbortSignal) => answer(api.GET('/v1/due', { params: { query }, signal }));
+
+export const dueQuery = (filter: DueQuery) =>
+  infiniteQueryOptions({
+    queryKey: ['due', filter],
+    queryFn: ({ pageParam, signal }) =>
+      duePage({ ...filter, limit: PAGE, ...(pageParam && { cursor: pageParam }) }, signal),
+    initialPageParam: '',
+    getNextPageParam: (last) => last.nextCursor,
+  });
+
+/** The organisation's counts, whatever is filtered. */
+export const countsQuery = (asOf: string | undefined) =>
+  queryOptions({
+    queryKey: ['due', 'counts', asOf ?? 'today'],
+    queryFn: ({ signal }) => duePage({ limit: 1, ...(asOf && { asOf }) }, signal),
+  });
+
+/** Everything a rule asks of one vessel, dated or not. */
+export const vesselDueQuery = (vesselId: string, asOf: string | undefined) =>
+  queryOptions({
+    queryKey: ['due', 'vessel', vesselId, asOf ?? 'today'],
+    queryFn: async ({ signal }) => {
+      const page = (standing?: 'unknown') => (cursor: string | undefined) =>
+        duePage(
+          { vesselId, limit: 200, ...(asOf && { asOf }), ...(cursor && { cursor }), ...(standing && { standing }) },
+          signal,
+        );
+      const [dated, undated] = await Promise.all([everyPage(page()), everyPage(page('unknown'))]);
+      return [...dated.filter((row) => row.standing !== 'unknown'), ...undated];
+    },
+  });

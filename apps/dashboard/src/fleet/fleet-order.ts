@@ -1,0 +1,23 @@
+/** Who needs somebody first: most out of date, then the longest, then whoever runs out next. */
+import { countAll } from '../due-list/counts.ts';
+import type { FleetRow } from './fleet.query.ts';
+
+export function inOrderOfNeed(rows: readonly FleetRow[]): FleetRow[] {
+  return [...rows].sort(
+    (a, b) =>
+      overdue(b) - overdue(a) ||
+      compare(a.oldestOverdueAfter, b.oldestOverdueAfter) ||
+      compare(a.nextOverdueAfter, b.nextOverdueAfter) ||
+      a.name.localeCompare(b.name),
+  );
+}
+
+const overdue = (row: FleetRow) => countAll(row.counts.overdue);
+
+/** A vessel without the date comes after those that have one. */
+function compare(a: string | undefined, b: string | undefined): number {
+  if (a === b) return 0;
+  if (a === undefined) return 1;
+  if (b === undefined) return -1;
+  return a < b ? -1 : 1;
+}

@@ -1,0 +1,63 @@
+/** One target on the horizon: the marks drawn there, the words for them, and the way to their reasoning. */
+import { Link } from '@tanstack/react-router';
+import { formatDay } from '../ui/calendar.ts';
+import type { FleetRow } from './fleet.query.ts';
+import { countShown, kindsOf, type Mark, type Stack, type Target } from './horizon-marks.ts';
+import type { Scale } from './horizon-scale.ts';
+import { percent } from './percent.ts';
+
+export function HorizonMark(props: {
+  target: Target;
+  row: FleetRow;
+  scale: Scale;
+  asAt: string | undefined;
+  onTell: () => void;
+  onLeave: () => void;
+}) {
+  const { target, row, scale, asAt } = props;
+  const marks = target.stacks.flatMap((stack) => stack.marks);
+  return (
+    <Link
+      to="/vessels/$vesselId"
+      params={{ vesselId: row.vesselId }}
+      search={{ asAt, ...whatToOpen(marks) }}
+      className="horizon-target"
+      style={{ left: percent(target.left, scale.width), width: `${target.width}px` }}
+      aria-label={`${row.name}: ${marks.map(markInWords).join('; ')}`}
+      tabIndex={-1}
+      onPointerEnter={props.onTell}
+      onFocus={props.onTell}
+      onBlur={props.onLeave}
+    >
+      {target.stacks.map((stack) => (
+        <StackOfMarks key={stack.x} stack={stack} left={stack.x - target.left} />
+      ))}
+    </Link>
+  );
+}
+
+function StackOfMarks({ stack, left }: { stack: Stack; left: number }) {
+  const count = countShown(stack);
+  return (
+    <span className="stack" style={{ left: `${left}px` }}>
+      {kindsOf(stack).map(({ kind, standing }) => (
+        <i key={kind} className={`mark ${kind} ${standing}`} />
+      ))}
+      {count !== null && <b>{count}</b>}
+    </span>
+  );
+}
+
+function markInWords(mark: Mark): string {
+  return `${formatDay(mark.on)}, ${mark.things.map((thing) => `${thing.label}, ${thing.words}`).join(', ')}`;
+}
+
+/** A single thing opens its reasoning; several are picked out on the vessel's page by their days. */
+function whatToOpen(marks: readonly Mark[]): { open?: string; from?: string; to?: string } {
+  const [first] = marks;
+  const last = marks.at(-1);
+  if (!first || !last) return {};
+  const [thing, ...others] = marks.flatMap((mark) => mark.things);
+  if (thing && others.length === 0) return { open: `${thing.itemId}~${thing.ruleId}` };
+  return { from: first.on, to: last.on };
+}

@@ -1,0 +1,26 @@
+import { strings } from '../strings/fleet.ts';
+import { Day } from '../ui/day.tsx';
+import type { Target } from './horizon-marks.ts';
+import { percent } from './percent.ts';
+
+const SHOWN = 7;
+
+/** What the marks under the pointer stand for. The same words are the link's name, so a screen reader is not told twice. */
+export function MarkWords({ target, width }: { target: Target; width: number }) {
+  const marks = target.stacks.flatMap((stack) => stack.marks);
+  const lines = marks.flatMap((mark) => mark.things.map((thing) => ({ on: mark.on, ...thing })));
+  const rightHalf = target.left > width / 2;
+  const place = rightHalf
+    ? { right: percent(width - target.left - target.width, width) }
+    : { left: percent(target.left, width) };
+  return (
+    <div className="mark-words" style={place} aria-hidden="true">
+      {lines.slice(0, SHOWN).map((line) => (
+        <p key={`${line.on} ${line.itemId} ${line.ruleId} ${line.words}`}>
+          <Day on={line.on} /> <span>{line.label}</span> <span className="quiet">{line.words}</span>
+        </p>
+      ))}
+      {lines.length > SHOWN && <p className="quiet">{strings.more(lines.length - SHOWN)}</p>}
+    </div>
+  );
+}

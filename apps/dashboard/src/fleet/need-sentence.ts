@@ -1,0 +1,23 @@
+/** Who needs somebody first, said in a sentence. */
+import { countAll } from '../due-list/counts.ts';
+import { daysBetween, formatDay } from '../ui/calendar.ts';
+import { counted, numberInWords } from '../ui/number-words.ts';
+import type { FleetRow } from './fleet.query.ts';
+
+/** The vessel that leads, and what is said of her; the first of a list already in order of need. */
+export function needSentence(rows: readonly FleetRow[], asOf: string): { vessel: string; rest: string } | null {
+  const first = rows[0];
+  if (!first) return null;
+  const overdue = countAll(first.counts.overdue);
+  if (overdue > 0) return { vessel: first.name, rest: ` first: ${overdueWords(first, overdue, asOf)}` };
+  if (!first.nextOverdueAfter) return null;
+  return { vessel: first.name, rest: ` is next, on ${formatDay(first.nextOverdueAfter)}. Nobody is overdue.` };
+}
+
+function overdueWords(row: FleetRow, overdue: number, asOf: string): string {
+  const things = counted(overdue, 'thing', 'things');
+  if (!row.oldestOverdueAfter) return `${things} out of date.`;
+  const days = daysBetween(row.oldestOverdueAfter, asOf);
+  const oldest = overdue === 1 ? 'by' : 'the oldest by';
+  return `${things} out of date, ${oldest} ${days === 1 ? 'one day' : `${numberInWords(days)} days`}.`;
+}

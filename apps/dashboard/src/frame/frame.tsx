@@ -1,0 +1,86 @@
+/** Around every page: who is signed in, where to go, and what this program is not. */
+import { useQuery } from '@tanstack/react-query';
+import { Link, Outlet, useRouterState } from '@tanstack/react-router';
+import { useEffect, useRef } from 'react';
+import { isStatus, whyItFailed } from '../api/api-problem.ts';
+import { countAll } from '../due-list/counts.ts';
+import { countsQuery } from '../due-list/due.query.ts';
+import { sessionQuery } from '../organisation/session.query.ts';
+import { SignedOut } from '../organisation/signed-out.tsx';
+import { strings } from '../strings/frame.ts';
+import { formatInstant } from '../ui/calendar.ts';
+import { Failed } from '../ui/failed.tsx';
+import { ThemeSwitch } from '../ui/theme-switch.tsx';
+import './frame.css';
+
+export function Frame() {
+  const { data, error, isPending, refetch } = useQuery(sessionQuery());
+  if (isPending) return null;
+  if (isStatus(error, 401)) return <SignedOut />;
+  if (!data) {
+    return (
+      <main className="signed-out">
+        <Failed what={strings.unreachable} why={whyItFailed(error)} again={refetch} />
+      </main>
+    );
+  }
+  return (
+    <div className="frame">
+      <a href="#page" className="skip">
+        {strings.skip}
+      </a>
+      <div className="side">
+        <p className="organisation">{data.organisation.name}</p>
+        <Pages />
+      </div>
+      <Page />
+      <Foot />
+    </div>
+  );
+}
+
+function Pages() {
+  const { data } = useQuery(countsQuery(undefined));
+  const overdue = data ? countAll(data.counts.overdue) : 0;
+  return (
+    <nav aria-label={strings.navigation}>
+      <Link to="/" activeOptions={{ exact: true, includeSearch: false }}>
+        {strings.outOfDate}
+        {overdue > 0 && (
+          <span className="count">
+            <span aria-hidden="true">{overdue}</span>
+            <span className="out-of-sight"> {strings.countOutOfDate(overdue)}</span>
+          </span>
+        )}
+      </Link>
+      <Link to="/vessels">{strings.vessels}</Link>
+    </nav>
+  );
+}
+
+/** A new page starts at its beginning, for the keyboard and the screen reader too. */
+function Page() {
+  const path = useRouterState({ select: (state) => state.location.pathname });
+  const main = useRef<HTMLElement>(null);
+  const before = useRef(path);
+  useEffect(() => {
+    if (before.current !== path) main.current?.focus({ preventScroll: true });
+    before.current = path;
+  }, [path]);
+  return (
+    <main id="page" ref={main} tabIndex={-1}>
+      <Outlet />
+    </main>
+  );
+}
+
+function Foot() {
+  const { dataUpdatedAt } = useQuery(countsQuery(undefined));
+  return (
+    <footer className="foot">
+      <ThemeSwitch />
+      <p>{dataUpdatedAt > 0 && strings.factsKnownTo(formatInstant(dataUpdatedAt))}</p>
+      <p>{strings.caution}</p>
+    </footer>
+  );
+}

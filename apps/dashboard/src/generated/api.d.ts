@@ -1,0 +1,3731 @@
+// Generated from the OpenAPI document by `npm run client`. Not for editing.
+export interface paths {
+    "/healthz": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Ask whether the program runs
+         * @description Answers without looking at the database. For a supervisor that restarts what hangs.
+         */
+        get: operations["getHealth"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/readyz": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Ask whether the program can do its work
+         * @description The database answers and every migration is applied. For whatever sends requests here.
+         */
+        get: operations["getReadiness"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/due": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List what is due across the fleet
+         * @description Ordered by `overdueAfter`. Things without a date are a group of their own (`standing=unknown`), counted in every answer. The day asked is, by default, today in the organisation’s time zone; the pages after the first keep it. For a day gone by, or with `knownAt`, everything is worked out anew from the facts, which costs the whole fleet.
+         */
+        get: operations["listDue"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/due-dates/explain": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Work out due dates from facts that are not stored
+         * @description For every role. Nothing is written, so a repeat is harmless and `Idempotency-Key` has no effect. Each rule in `/v1/rules` lists the facts, attributes and events that it reads.
+         */
+        post: operations["explainDueDates"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/fleet": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * See the whole fleet on its horizon
+         * @description A row per vessel, by name: how much stands how, the oldest that is overdue, and a mark for each day on which something falls, up to the horizon.
+         */
+        get: operations["listFleet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/item-kinds": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List the kinds of item
+         * @description With the facts that such a thing usually has, where each date is usually found, and the attributes that rules ask for.
+         */
+        get: operations["listItemKinds"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/items/{itemId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read one item
+         * @description What is written of it. Its dates are facts, and what follows from them are obligations.
+         */
+        get: operations["getItem"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /**
+         * Change what is written of an item
+         * @description For `owner` and `manager`. What is absent stays; `null` takes it away. `If-Match` is required. Dates are facts and are not changed here.
+         */
+        patch: operations["changeItem"];
+        trace?: never;
+    };
+    "/v1/items/{itemId}/facts": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List the facts about an item
+         * @description In the order in which they were learned. A struck-out fact stays, and `struckOutBy` names the correction.
+         */
+        get: operations["listFacts"];
+        put?: never;
+        /**
+         * Record a fact about an item
+         * @description For every role but `viewer`. Facts are only ever added; a wrong one is struck out by another that names it in `corrects`. A fact is an addition, so `If-Match` is not required; where it is sent, it is honoured: 412 when the item has changed since. The answer carries the item’s obligations as they stand after the fact, with their reasoning; its `ETag` is the item’s new version.
+         */
+        post: operations["recordFact"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/items/{itemId}/obligations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read what is due on an item, and why
+         * @description By `overdueAfter`; what has no date to go by comes last and says what is missing. For a day gone by, or with `knownAt`, it is worked out anew from the facts.
+         */
+        get: operations["listObligations"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/rules": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List the rules
+         * @description Each with its publication and clause, how far that was checked, and what it reads. A rule shown as common practice has no source.
+         */
+        get: operations["listRules"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/rules/{ruleId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read one rule
+         * @description The rule in words, where it stands, what resets its clock, and the facts, attributes and events that it reads.
+         */
+        get: operations["getRule"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/schemes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List the schemes
+         * @description Law first. What stands behind each is its weight; those marked `always` apply to every vessel.
+         */
+        get: operations["listSchemes"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/session": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Ask whom the credential stands for
+         * @description The organisation and the role of the API key or of the session.
+         */
+        get: operations["getSession"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/session/end": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Sign out
+         * @description Ends the session of the cookie and takes the cookie away. An API key has no session to end. To repeat it is harmless, so `Idempotency-Key` is not needed.
+         */
+        post: operations["endSession"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/vessels": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List the register
+         * @description Every vessel of the organisation, by name.
+         */
+        get: operations["listVessels"];
+        put?: never;
+        /**
+         * Put a vessel on the register
+         * @description For `owner` and `manager`. Without `timeZone` she keeps the organisation’s.
+         */
+        post: operations["createVessel"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/vessels/{vesselId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read one vessel
+         * @description Her particulars. What is not known is absent.
+         */
+        get: operations["getVessel"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /**
+         * Change a vessel’s particulars
+         * @description For `owner` and `manager`. What is absent stays; `null` takes it away. `If-Match` is required. New schemes bring their obligations at once.
+         */
+        patch: operations["changeVessel"];
+        trace?: never;
+    };
+    "/v1/vessels/{vesselId}/events": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List what happened to a vessel and what is planned
+         * @description The latest first.
+         */
+        get: operations["listEvents"];
+        put?: never;
+        /**
+         * Record what happened to a vessel, or is planned
+         * @description For every role but `viewer`. A day ahead must say `planned`. Obligations that depend on it are right when this answers.
+         */
+        post: operations["recordEvent"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/vessels/{vesselId}/items": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List the things aboard a vessel
+         * @description In the order in which they were added; withdrawn ones too.
+         */
+        get: operations["listItems"];
+        put?: never;
+        /**
+         * Add a thing to a vessel’s list
+         * @description For `owner` and `manager`. Its obligations stand from the start, without a date until facts come.
+         */
+        post: operations["addItem"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/vessels/{vesselId}/situations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List what a vessel has been doing
+         * @description The latest first. Past situations stay.
+         */
+        get: operations["listSituations"];
+        put?: never;
+        /**
+         * State what a vessel is doing
+         * @description For `owner` and `manager`. It holds from the day `from` until the next one begins; earlier situations stay on record.
+         */
+        post: operations["recordSituation"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+}
+export type webhooks = Record<string, never>;
+export interface components {
+    schemas: {
+        /**
+         * @example {
+         *       "kind": "service",
+         *       "words": "Service at an approved station"
+         *     }
+         */
+        Action: {
+            /** @enum {string} */
+            kind: "service" | "inspect" | "test" | "replace" | "withdraw" | "overhaul";
+            words: string;
+        };
+        Attribute: {
+            choices?: {
+                value: string;
+                words: string;
+            }[];
+            /**
+             * @description `months` is a whole number above nought; `date` a day, a month or a year.
+             * @enum {string}
+             */
+            is: "months" | "yes_no" | "date" | "choice";
+            /**
+             * @description The key under `attributes`.
+             * @example seasonMonths
+             */
+            name: string;
+            /** @enum {string} */
+            type: "string" | "number" | "boolean";
+            whereFound: string;
+            words: string;
+        };
+        /**
+         * @description Values a rule asks for and no fact holds; each rule lists those that it reads.
+         * @example {
+         *       "seasonMonths": 6
+         *     }
+         */
+        Attributes: {
+            [key: string]: string | number | boolean;
+        };
+        /**
+         * Format: date
+         * @description A day, `YYYY-MM-DD`, in the vessel’s own place.
+         * @example 2027-03-18
+         */
+        CalendarDay: string;
+        CountedLimit: {
+            factIds: string[];
+            limit: string;
+            on: components["schemas"]["CalendarDay"] | null;
+        };
+        DoneBy: {
+            /**
+             * @description In what capacity; a rule’s clock is reset only by the competence it asks for.
+             * @enum {string}
+             */
+            capacity?: "owner_or_skipper" | "crew" | "competent_person" | "surveyor" | "marine_inspector" | "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "yard" | "liferaft_service_station" | "fire_equipment_technician" | "maker";
+            certificate?: string;
+            name?: string;
+        };
+        DueList: {
+            asOf: components["schemas"]["CalendarDay"];
+            /** @description The whole organisation on that day, whatever the filters. */
+            counts: {
+                due: components["schemas"]["WeightCounts"];
+                in_date: components["schemas"]["WeightCounts"];
+                overdue: components["schemas"]["WeightCounts"];
+                unknown: components["schemas"]["WeightCounts"];
+            };
+            items: components["schemas"]["DueRow"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+            vesselsOverdue: number;
+        };
+        /**
+         * @example {
+         *       "source": "obligation",
+         *       "vessel": {
+         *         "id": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *         "name": "Marsh Harrier"
+         *       },
+         *       "item": {
+         *         "id": "0198c5a3-11d2-7f40-8b6e-0c9d3e2f1a4b",
+         *         "kind": "liferaft",
+         *         "label": "Liferaft, 6 persons",
+         *         "quantity": 1
+         *       },
+         *       "ruleId": "raft-solas",
+         *       "duty": "service",
+         *       "scheme": "solas",
+         *       "weight": "law",
+         *       "action": {
+         *         "kind": "service",
+         *         "words": "Have the liferaft serviced at an approved station"
+         *       },
+         *       "dueOn": "2026-11-04",
+         *       "overdueAfter": "2026-11-04",
+         *       "standing": "overdue",
+         *       "days": -21,
+         *       "sentence": "Serviced on 4 November 2025. An inflatable liferaft is serviced at intervals of not more than 12 months, so it is due by 4 November 2026.",
+         *       "reference": {
+         *         "publication": "SOLAS",
+         *         "clause": "III/20.8.1",
+         *         "address": "http://imorules.com/Chunk1853486106.html",
+         *         "status": "read"
+         *       }
+         *     }
+         */
+        DueRow: {
+            action: components["schemas"]["Action"];
+            /** @description Whole days from the day asked to `overdueAfter`; negative when overdue. */
+            days?: number;
+            dueOn?: components["schemas"]["CalendarDay"];
+            duty: string;
+            item: {
+                id: components["schemas"]["Id"];
+                kind: string;
+                label: string;
+                quantity: number;
+                zone?: string;
+            };
+            overdueAfter?: components["schemas"]["CalendarDay"];
+            reference: components["schemas"]["Source"];
+            ruleId: string;
+            scheme: components["schemas"]["SchemeCode"];
+            sentence: string;
+            /**
+             * @description What kind of thing is due.
+             * @enum {string}
+             */
+            source: "obligation";
+            standing: components["schemas"]["StandingCode"];
+            vessel: {
+                id: components["schemas"]["Id"];
+                name: string;
+            };
+            weight: components["schemas"]["WeightCode"];
+        };
+        /** @example P42M */
+        Duration: string;
+        Duty: {
+            action: components["schemas"]["Action"];
+            id: string;
+            inWords: string;
+            onlyFor?: components["schemas"]["ItemKindCode"][];
+            resets: components["schemas"]["Reset"][];
+        };
+        /** @description Every obligation that the schemes put on such a thing, by `overdueAfter`; without a date last. */
+        Explained: {
+            asOf: components["schemas"]["CalendarDay"];
+            items: components["schemas"]["Obligation"][];
+            nextCursor: null;
+        };
+        /**
+         * @example {
+         *       "kind": "liferaft",
+         *       "schemes": [
+         *         "solas"
+         *       ],
+         *       "facts": [
+         *         {
+         *           "fact": "manufactured",
+         *           "on": "2019-04"
+         *         },
+         *         {
+         *           "fact": "serviced",
+         *           "on": "2025-11-04",
+         *           "doneBy": {
+         *             "capacity": "liferaft_service_station"
+         *           },
+         *           "evidence": "certificate"
+         *         }
+         *       ],
+         *       "asOf": "2026-11-25"
+         *     }
+         */
+        ExplainRequest: {
+            /**
+             * Format: date
+             * @description Facts after this day do not count. Default: today in the vessel’s place.
+             * @example 2027-03-18
+             */
+            asOf?: string;
+            attributes?: components["schemas"]["Attributes"];
+            /** @default [] */
+            events: {
+                /** @enum {string} */
+                event: "inspection" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale";
+                note?: string;
+                on: components["schemas"]["CalendarDay"];
+                /**
+                 * @description Still to come: an inspection booked, a race entered.
+                 * @default false
+                 */
+                planned: boolean;
+                /**
+                 * Format: date-time
+                 * @description When it was learned, for `knownAt`. Absent: always known.
+                 * @example 2026-11-25T08:12:00Z
+                 */
+                recordedAt?: string;
+            }[];
+            facts: components["schemas"]["UnstoredFact"][];
+            kind: components["schemas"]["ItemKindCode"];
+            knownAt?: components["schemas"]["Instant"];
+            /**
+             * @description Schemes that always apply need not be named.
+             * @default []
+             */
+            schemes: components["schemas"]["SchemeCode"][];
+            /** @default [] */
+            situations: {
+                /** @default false */
+                dismantled: boolean;
+                /**
+                 * Format: date
+                 * @description Holds from this day until the next situation begins.
+                 * @example 2027-03-18
+                 */
+                from: string;
+                /** @enum {string} */
+                place: "afloat" | "ashore";
+                /**
+                 * Format: date-time
+                 * @description When it was learned, for `knownAt`. Absent: always known.
+                 * @example 2026-11-25T08:12:00Z
+                 */
+                recordedAt?: string;
+                /** @default false */
+                underRepair: boolean;
+                /** @enum {string} */
+                use: "in_commission" | "laid_up" | "out_of_service";
+            }[];
+            /** @description Her time zone decides what day today is; default: the organisation’s. */
+            vessel?: {
+                timeZone?: components["schemas"]["TimeZone"];
+            };
+        };
+        Explanation: {
+            alsoCounted: components["schemas"]["CountedLimit"][];
+            assumed: string[];
+            binds: components["schemas"]["CountedLimit"] | null;
+            doubts: string[];
+            missing: components["schemas"]["Missing"][];
+            sentence: string;
+            setAside: {
+                factId: string;
+                why: string;
+            }[];
+            source: components["schemas"]["Source"];
+            wouldChangeIt: components["schemas"]["WouldChangeIt"][];
+        };
+        /**
+         * @example {
+         *       "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d",
+         *       "itemId": "0198c5a3-11d2-7f40-8b6e-0c9d3e2f1a4b",
+         *       "fact": "serviced",
+         *       "on": "2025-11-04",
+         *       "outcome": "passed",
+         *       "doneBy": {
+         *         "capacity": "liferaft_service_station"
+         *       },
+         *       "evidence": "certificate",
+         *       "recordedAt": "2026-11-25T08:12:00Z",
+         *       "recordedBy": "api_key:0198c5a1-0000-7000-8000-000000000001",
+         *       "corrects": null,
+         *       "struckOutBy": null
+         *     }
+         */
+        Fact: {
+            corrects: components["schemas"]["Id"] | null;
+            doneBy?: components["schemas"]["DoneBy"];
+            /** @enum {string} */
+            evidence: "certificate" | "stamped" | "printed" | "record" | "owner_statement" | "unknown";
+            /** @enum {string} */
+            fact: "manufactured" | "installed" | "printed_expiry" | "inspected" | "serviced" | "tested" | "replaced" | "overhauled" | "extended" | "activated" | "moved" | "meter" | "withdrawn";
+            id: components["schemas"]["Id"];
+            itemId: components["schemas"]["Id"];
+            note?: string;
+            on: components["schemas"]["RecordedDate"];
+            /** @enum {string} */
+            outcome: "passed" | "failed" | "partly";
+            /** @description `meter` only: what the meter read. */
+            reading?: {
+                /** @enum {string} */
+                unit: "hours" | "sea_miles";
+                value: number;
+            };
+            /**
+             * Format: date
+             * @description `manufactured` and `printed_expiry`: the day it was read on the thing aboard. Default: today.
+             * @example 2027-03-18
+             */
+            readOn?: string;
+            /**
+             * Format: date-time
+             * @description When it was learned.
+             * @example 2026-11-25T08:12:00Z
+             */
+            recordedAt: string;
+            recordedBy: string;
+            /** @description The correction that struck this fact out; it stays visible. */
+            struckOutBy: components["schemas"]["Id"] | null;
+            /**
+             * @description Which test, service or examination, where a rule tells them apart.
+             * @enum {string}
+             */
+            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain";
+            /**
+             * Format: date
+             * @description `extended` only: the last day the permission covers.
+             * @example 2027-03-18
+             */
+            until?: string;
+        };
+        FactPage: {
+            items: components["schemas"]["Fact"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+        };
+        Fault: {
+            /** @example must be a day, a month or a year: 2024-03-18, 2024-03 or 2024 */
+            detail: string;
+            /**
+             * @description RFC 6901 pointer into the body; `#query/asOf` and `#header/If-Match` name a parameter or a header.
+             * @example /on
+             */
+            pointer: string;
+        };
+        Fleet: {
+            asOf: components["schemas"]["CalendarDay"];
+            items: components["schemas"]["FleetRow"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+            organisation: string;
+            until: components["schemas"]["CalendarDay"];
+        };
+        /**
+         * @example {
+         *       "vesselId": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *       "name": "Marsh Harrier",
+         *       "type": "sloop",
+         *       "lengthOverallM": 9.6,
+         *       "counts": {
+         *         "overdue": {
+         *           "law": 1,
+         *           "certificate": 0,
+         *           "insurer": 0,
+         *           "maker": 0,
+         *           "common_practice": 0,
+         *           "own": 0
+         *         },
+         *         "due": {
+         *           "law": 0,
+         *           "certificate": 0,
+         *           "insurer": 0,
+         *           "maker": 0,
+         *           "common_practice": 0,
+         *           "own": 0
+         *         },
+         *         "in_date": {
+         *           "law": 2,
+         *           "certificate": 0,
+         *           "insurer": 0,
+         *           "maker": 4,
+         *           "common_practice": 0,
+         *           "own": 0
+         *         },
+         *         "unknown": {
+         *           "law": 0,
+         *           "certificate": 0,
+         *           "insurer": 0,
+         *           "maker": 0,
+         *           "common_practice": 0,
+         *           "own": 0
+         *         }
+         *       },
+         *       "oldestOverdueAfter": "2026-11-04",
+         *       "nextOverdueAfter": "2027-03-31",
+         *       "laidUp": [
+         *         {
+         *           "from": "2026-11-02",
+         *           "to": null
+         *         }
+         *       ],
+         *       "marks": [
+         *         {
+         *           "on": "2027-03-31",
+         *           "mark": "replace",
+         *           "standing": "in_date",
+         *           "things": [
+         *             {
+         *               "itemId": "0198c5a3-11d2-7f40-8b6e-0c9d3e2f1a4b",
+         *               "ruleId": "flare-usrec",
+         *               "label": "Hand flares, red",
+         *               "words": "Replace the flares"
+         *             }
+         *           ]
+         *         }
+         *       ]
+         *     }
+         */
+        FleetRow: {
+            counts: components["schemas"]["StandingCounts"];
+            laidUp: {
+                from: components["schemas"]["CalendarDay"];
+                to: components["schemas"]["CalendarDay"] | null;
+            }[];
+            lengthOverallM?: number;
+            marks: components["schemas"]["HorizonMark"][];
+            name: string;
+            nextOverdueAfter?: components["schemas"]["CalendarDay"];
+            oldestOverdueAfter?: components["schemas"]["CalendarDay"];
+            type?: string;
+            vesselId: components["schemas"]["Id"];
+        };
+        /**
+         * @example {
+         *       "status": "ok",
+         *       "version": "0.1.0"
+         *     }
+         */
+        Health: {
+            /** @enum {string} */
+            status: "ok";
+            /** @description Of this program. */
+            version: string;
+        };
+        HorizonMark: {
+            /**
+             * @description service, test or inspection; replace or withdraw; document.
+             * @enum {string}
+             */
+            mark: "service" | "replace" | "document";
+            /**
+             * Format: date
+             * @description `overdueAfter` of what falls on this day.
+             * @example 2027-03-18
+             */
+            on: string;
+            /** @enum {string} */
+            standing: "due" | "in_date";
+            things: {
+                itemId: components["schemas"]["Id"];
+                label: string;
+                ruleId: string;
+                words: string;
+            }[];
+        };
+        /**
+         * Format: uuid
+         * @description UUIDv7.
+         * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
+         */
+        Id: string;
+        Identifiers: {
+            callSign?: string;
+            /** @description Hull identification number. */
+            hin?: string;
+            imo?: string;
+            mmsi?: string;
+            officialNumber?: string;
+        };
+        /**
+         * Format: date-time
+         * @description RFC 3339 with offset.
+         * @example 2026-11-25T08:12:00Z
+         */
+        Instant: string;
+        /**
+         * @example {
+         *       "id": "0198c5a3-11d2-7f40-8b6e-0c9d3e2f1a4b",
+         *       "vesselId": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *       "kind": "liferaft",
+         *       "label": "Liferaft, 6 persons",
+         *       "zone": "on deck",
+         *       "quantity": 1,
+         *       "attributes": {
+         *         "seasonMonths": 6
+         *       },
+         *       "withdrawn": false,
+         *       "createdAt": "2026-11-25T08:12:00Z",
+         *       "version": 2
+         *     }
+         */
+        Item: {
+            attributes: components["schemas"]["Attributes"];
+            createdAt: components["schemas"]["Instant"];
+            id: components["schemas"]["Id"];
+            kind: components["schemas"]["ItemKindCode"];
+            /** @example Gas hose, cooker */
+            label: string;
+            maker?: string;
+            model?: string;
+            quantity: number;
+            serialNumber?: string;
+            /** @description Grows with every change and every fact; its `ETag`. */
+            version: number;
+            vesselId: components["schemas"]["Id"];
+            /** @description Taken out of use by a `withdrawn` fact: it has no obligations. */
+            withdrawn: boolean;
+            /**
+             * @description Where aboard.
+             * @example gas locker
+             */
+            zone?: string;
+        };
+        /**
+         * @description What is absent stays; `null` takes it away. `attributes` are replaced whole.
+         * @example {
+         *       "serialNumber": "R-4471",
+         *       "zone": null
+         *     }
+         */
+        ItemChange: {
+            attributes?: components["schemas"]["Attributes"];
+            /** @example Gas hose, cooker */
+            label?: string;
+            maker?: string | null;
+            model?: string | null;
+            quantity?: number;
+            serialNumber?: string | null;
+            zone?: string | null;
+        };
+        /**
+         * @example {
+         *       "id": "liferaft",
+         *       "itemClass": "liferaft",
+         *       "name": "inflatable liferaft",
+         *       "zone": "on deck",
+         *       "dates": [
+         *         {
+         *           "fact": "serviced",
+         *           "whereFound": "the service certificate"
+         *         }
+         *       ],
+         *       "attributes": [
+         *         {
+         *           "name": "seasonMonths",
+         *           "type": "number",
+         *           "is": "months",
+         *           "words": "how many months a year the vessel operates",
+         *           "whereFound": "the operating schedule"
+         *         }
+         *       ]
+         *     }
+         */
+        ItemKind: {
+            attributes: components["schemas"]["Attribute"][];
+            /** @description The facts that such a thing usually has, and where each date is usually found. */
+            dates: {
+                /** @enum {string} */
+                fact: "manufactured" | "installed" | "printed_expiry" | "inspected" | "serviced" | "tested" | "replaced" | "overhauled" | "extended" | "activated" | "moved" | "meter" | "withdrawn";
+                whereFound: string;
+            }[];
+            id: components["schemas"]["ItemKindCode"];
+            /** @enum {string} */
+            itemClass: "rigging" | "hoses" | "flares" | "liferaft" | "extinguishers";
+            name: string;
+            /** @description Where it usually is. */
+            zone: string;
+        };
+        /**
+         * @description An entry of `/v1/item-kinds`.
+         * @example gas_hose
+         */
+        ItemKindCode: string;
+        ItemKindPage: {
+            items: components["schemas"]["ItemKind"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+        };
+        ItemPage: {
+            items: components["schemas"]["Item"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+        };
+        Missing: {
+            what: string;
+            whereFound: string;
+        };
+        /**
+         * @example {
+         *       "amount": "1234.50",
+         *       "currency": "EUR"
+         *     }
+         */
+        Money: {
+            amount: string;
+            currency: string;
+        };
+        /**
+         * @example {
+         *       "fact": "serviced",
+         *       "on": "2026-03-18",
+         *       "doneBy": {
+         *         "capacity": "liferaft_service_station"
+         *       },
+         *       "evidence": "certificate"
+         *     }
+         */
+        NewFact: {
+            /**
+             * Format: uuid
+             * @description The fact that this one strikes out and stands in for.
+             * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
+             */
+            corrects?: string;
+            doneBy?: components["schemas"]["DoneBy"];
+            /**
+             * @default unknown
+             * @enum {string}
+             */
+            evidence: "certificate" | "stamped" | "printed" | "record" | "owner_statement" | "unknown";
+            /** @enum {string} */
+            fact: "manufactured" | "installed" | "printed_expiry" | "inspected" | "serviced" | "tested" | "replaced" | "overhauled" | "extended" | "activated" | "moved" | "meter" | "withdrawn";
+            note?: string;
+            on: components["schemas"]["RecordedDate"];
+            /**
+             * @default passed
+             * @enum {string}
+             */
+            outcome: "passed" | "failed" | "partly";
+            /** @description `meter` only: what the meter read. */
+            reading?: {
+                /** @enum {string} */
+                unit: "hours" | "sea_miles";
+                value: number;
+            };
+            /**
+             * Format: date
+             * @description `manufactured` and `printed_expiry`: the day it was read on the thing aboard. Default: today.
+             * @example 2027-03-18
+             */
+            readOn?: string;
+            /**
+             * @description Which test, service or examination, where a rule tells them apart.
+             * @enum {string}
+             */
+            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain";
+            /**
+             * Format: date
+             * @description `extended` only: the last day the permission covers.
+             * @example 2027-03-18
+             */
+            until?: string;
+        };
+        /**
+         * @example {
+         *       "kind": "liferaft",
+         *       "label": "Liferaft, 6 persons",
+         *       "zone": "on deck",
+         *       "attributes": {
+         *         "seasonMonths": 6
+         *       }
+         *     }
+         */
+        NewItem: {
+            attributes?: components["schemas"]["Attributes"];
+            kind: components["schemas"]["ItemKindCode"];
+            /** @example Gas hose, cooker */
+            label: string;
+            maker?: string;
+            model?: string;
+            /** @default 1 */
+            quantity: number;
+            serialNumber?: string;
+            /**
+             * @description Where aboard.
+             * @example gas locker
+             */
+            zone?: string;
+        };
+        /**
+         * @example {
+         *       "from": "2026-11-02",
+         *       "place": "ashore",
+         *       "use": "laid_up"
+         *     }
+         */
+        NewSituation: {
+            /** @default false */
+            dismantled: boolean;
+            /**
+             * Format: date
+             * @description Holds from this day until the next situation begins.
+             * @example 2027-03-18
+             */
+            from: string;
+            /** @enum {string} */
+            place: "afloat" | "ashore";
+            /** @default false */
+            underRepair: boolean;
+            /** @enum {string} */
+            use: "in_commission" | "laid_up" | "out_of_service";
+        };
+        /**
+         * @description Without `timeZone` she keeps the organisation’s.
+         * @example {
+         *       "name": "Marsh Harrier",
+         *       "type": "sloop",
+         *       "builtYear": 1998,
+         *       "lengthOverallM": 9.6,
+         *       "schemes": [
+         *         "uk_small_commercial"
+         *       ],
+         *       "timeZone": "Europe/London"
+         *     }
+         */
+        NewVessel: {
+            beamM?: number;
+            builtYear?: number;
+            displacementKg?: number;
+            draughtM?: number;
+            homePort?: string;
+            /** @example GRP */
+            hullMaterial?: string;
+            identifiers?: components["schemas"]["Identifiers"];
+            /** @example 9.6 */
+            lengthOverallM?: number;
+            /** @example Marsh Harrier */
+            name: string;
+            personsMax?: number;
+            rig?: string;
+            schemes?: components["schemas"]["SchemeCode"][];
+            timeZone?: components["schemas"]["TimeZone"];
+            /** @example sloop */
+            type?: string;
+            value?: components["schemas"]["Money"];
+            waterlineLengthM?: number;
+        };
+        /**
+         * @example {
+         *       "event": "inspection",
+         *       "on": "2027-03-18",
+         *       "planned": true
+         *     }
+         */
+        NewVesselEvent: {
+            /** @enum {string} */
+            event: "inspection" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale";
+            note?: string;
+            on: components["schemas"]["CalendarDay"];
+            /**
+             * @description Still to come: an inspection booked, a race entered.
+             * @default false
+             */
+            planned: boolean;
+        };
+        /**
+         * @example {
+         *       "ruleId": "raft-solas",
+         *       "duty": "service",
+         *       "scheme": "solas",
+         *       "weight": "law",
+         *       "action": {
+         *         "kind": "service",
+         *         "words": "Have the liferaft serviced at an approved station"
+         *       },
+         *       "dueOn": "2026-11-04",
+         *       "overdueAfter": "2026-11-04",
+         *       "latestPermittedOn": "2027-04-04",
+         *       "windows": [],
+         *       "standing": "overdue",
+         *       "explanation": {
+         *         "sentence": "Serviced on 4 November 2025. An inflatable liferaft is serviced at intervals of not more than 12 months, so it is due by 4 November 2026.",
+         *         "source": {
+         *           "publication": "SOLAS",
+         *           "clause": "III/20.8.1",
+         *           "address": "http://imorules.com/Chunk1853486106.html",
+         *           "status": "read"
+         *         },
+         *         "binds": {
+         *           "limit": "12 months after the last service",
+         *           "on": "2026-11-04",
+         *           "factIds": [
+         *             "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d"
+         *           ]
+         *         },
+         *         "alsoCounted": [],
+         *         "setAside": [],
+         *         "assumed": [],
+         *         "doubts": [],
+         *         "missing": [],
+         *         "wouldChangeIt": [
+         *           {
+         *             "act": "serviced",
+         *             "by": [
+         *               "liferaft_service_station"
+         *             ],
+         *             "plus": "P12M",
+         *             "ifDoneOn": "2026-11-25",
+         *             "movesTo": "2027-11-25"
+         *           }
+         *         ]
+         *       }
+         *     }
+         */
+        Obligation: {
+            action: components["schemas"]["Action"];
+            dueOn?: components["schemas"]["CalendarDay"];
+            duty: string;
+            expiresOn?: components["schemas"]["CalendarDay"];
+            explanation: components["schemas"]["Explanation"];
+            latestPermittedOn?: components["schemas"]["CalendarDay"];
+            /**
+             * Format: date
+             * @description The last day on which nothing is wrong yet.
+             * @example 2027-03-18
+             */
+            overdueAfter?: string;
+            replaceBy?: components["schemas"]["CalendarDay"];
+            ruleId: string;
+            scheme: components["schemas"]["SchemeCode"];
+            standing: components["schemas"]["StandingCode"];
+            weight: components["schemas"]["WeightCode"];
+            windows: {
+                closes: components["schemas"]["CalendarDay"];
+                opens: components["schemas"]["CalendarDay"];
+            }[];
+        };
+        /** @description All of them: an item has few. */
+        ObligationList: {
+            asOf: components["schemas"]["CalendarDay"];
+            items: components["schemas"]["Obligation"][];
+            nextCursor: null;
+        };
+        /** @description RFC 9457 problem details. */
+        Problem: {
+            detail?: string;
+            /** @description Every fault at once. */
+            errors?: components["schemas"]["Fault"][];
+            /**
+             * @description The request id, as in `X-Request-Id`.
+             * @example 6f1f2a52-7c57-4c3e-9d1b-3a4d5c6e7f80
+             */
+            instance?: string;
+            /** @example 404 */
+            status: number;
+            /** @example No such thing here */
+            title: string;
+            /**
+             * @description Resolves to a page that says what it means.
+             * @example /problems/not-found
+             */
+            type: string;
+        };
+        /**
+         * @description A date as written down: to the day, the month or the year.
+         * @example 2024-03
+         */
+        RecordedDate: string;
+        /**
+         * @example {
+         *       "fact": {
+         *         "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d",
+         *         "itemId": "0198c5a3-11d2-7f40-8b6e-0c9d3e2f1a4b",
+         *         "fact": "serviced",
+         *         "on": "2025-11-04",
+         *         "outcome": "passed",
+         *         "doneBy": {
+         *           "capacity": "liferaft_service_station"
+         *         },
+         *         "evidence": "certificate",
+         *         "recordedAt": "2026-11-25T08:12:00Z",
+         *         "recordedBy": "api_key:0198c5a1-0000-7000-8000-000000000001",
+         *         "corrects": null,
+         *         "struckOutBy": null
+         *       },
+         *       "asOf": "2026-11-25",
+         *       "obligations": [
+         *         {
+         *           "ruleId": "raft-solas",
+         *           "duty": "service",
+         *           "scheme": "solas",
+         *           "weight": "law",
+         *           "action": {
+         *             "kind": "service",
+         *             "words": "Have the liferaft serviced at an approved station"
+         *           },
+         *           "dueOn": "2026-11-04",
+         *           "overdueAfter": "2026-11-04",
+         *           "latestPermittedOn": "2027-04-04",
+         *           "windows": [],
+         *           "standing": "overdue",
+         *           "explanation": {
+         *             "sentence": "Serviced on 4 November 2025. An inflatable liferaft is serviced at intervals of not more than 12 months, so it is due by 4 November 2026.",
+         *             "source": {
+         *               "publication": "SOLAS",
+         *               "clause": "III/20.8.1",
+         *               "address": "http://imorules.com/Chunk1853486106.html",
+         *               "status": "read"
+         *             },
+         *             "binds": {
+         *               "limit": "12 months after the last service",
+         *               "on": "2026-11-04",
+         *               "factIds": [
+         *                 "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d"
+         *               ]
+         *             },
+         *             "alsoCounted": [],
+         *             "setAside": [],
+         *             "assumed": [],
+         *             "doubts": [],
+         *             "missing": [],
+         *             "wouldChangeIt": [
+         *               {
+         *                 "act": "serviced",
+         *                 "by": [
+         *                   "liferaft_service_station"
+         *                 ],
+         *                 "plus": "P12M",
+         *                 "ifDoneOn": "2026-11-25",
+         *                 "movesTo": "2027-11-25"
+         *               }
+         *             ]
+         *           }
+         *         }
+         *       ],
+         *       "doubts": []
+         *     }
+         */
+        RecordedFact: {
+            /**
+             * Format: date
+             * @description The day it was recorded, in the vessel’s own place.
+             * @example 2027-03-18
+             */
+            asOf: string;
+            /** @description What looks odd about the fact although it was accepted. */
+            doubts: string[];
+            fact: components["schemas"]["Fact"];
+            /** @description Every obligation of the item after this fact. */
+            obligations: components["schemas"]["Obligation"][];
+        };
+        /** @description An act that starts the clock anew. Without `tests`: whichever; `by` empty: anybody. */
+        Reset: {
+            /** @enum {string} */
+            act: "manufactured" | "installed" | "printed_expiry" | "inspected" | "serviced" | "tested" | "replaced" | "overhauled" | "extended" | "activated" | "moved" | "meter" | "withdrawn";
+            by: ("owner_or_skipper" | "crew" | "competent_person" | "surveyor" | "marine_inspector" | "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "yard" | "liferaft_service_station" | "fire_equipment_technician" | "maker")[];
+            tests?: ("visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain")[];
+        };
+        /**
+         * @description What somebody may do. Every role reads; `viewer` changes nothing; the register is kept by `owner` and `manager`.
+         * @enum {string}
+         */
+        RoleCode: "owner" | "manager" | "surveyor" | "yard" | "viewer";
+        /**
+         * @example {
+         *       "id": "raft-solas",
+         *       "scheme": "solas",
+         *       "weight": "law",
+         *       "kinds": [
+         *         "liferaft"
+         *       ],
+         *       "inWords": "An inflatable liferaft is serviced at intervals of not more than 12 months, at an approved station.",
+         *       "source": {
+         *         "publication": "SOLAS",
+         *         "clause": "III/20.8.1",
+         *         "address": "http://imorules.com/Chunk1853486106.html",
+         *         "status": "read"
+         *       },
+         *       "duties": [
+         *         {
+         *           "id": "service",
+         *           "action": {
+         *             "kind": "service",
+         *             "words": "Have the liferaft serviced at an approved station"
+         *           },
+         *           "inWords": "An inflatable liferaft is serviced at intervals of not more than 12 months",
+         *           "resets": [
+         *             {
+         *               "act": "serviced",
+         *               "by": [
+         *                 "liferaft_service_station"
+         *               ]
+         *             }
+         *           ]
+         *         }
+         *       ],
+         *       "checks": [],
+         *       "alsoAsks": [],
+         *       "reads": {
+         *         "facts": [
+         *           "extended",
+         *           "serviced"
+         *         ],
+         *         "tests": [],
+         *         "attributes": [],
+         *         "events": []
+         *       }
+         *     }
+         */
+        Rule: {
+            /** @description What the clause asks besides, and is not worked out here. */
+            alsoAsks: string[];
+            /** @description No date of their own: they put a doubt on what is recorded. */
+            checks: {
+                inWords: string;
+            }[];
+            duties: components["schemas"]["Duty"][];
+            id: string;
+            inWords: string;
+            kinds: components["schemas"]["ItemKindCode"][];
+            reads: components["schemas"]["RuleReads"];
+            scheme: components["schemas"]["SchemeCode"];
+            source: components["schemas"]["Source"];
+            weight: components["schemas"]["WeightCode"];
+        };
+        RulePage: {
+            items: components["schemas"]["Rule"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+        };
+        /** @description What the rule reads, so that a request to explain can be written from this page. */
+        RuleReads: {
+            attributes: components["schemas"]["Attribute"][];
+            events: ("inspection" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale")[];
+            facts: ("manufactured" | "installed" | "printed_expiry" | "inspected" | "serviced" | "tested" | "replaced" | "overhauled" | "extended" | "activated" | "moved" | "meter" | "withdrawn")[];
+            tests: ("visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain")[];
+        };
+        /**
+         * @example {
+         *       "id": "solas",
+         *       "name": "SOLAS",
+         *       "weight": "law",
+         *       "always": false,
+         *       "about": "The Safety of Life at Sea convention with the IMO resolutions and circulars under it."
+         *     }
+         */
+        Scheme: {
+            about: string;
+            /** @description Applies to every vessel without being chosen. */
+            always: boolean;
+            id: components["schemas"]["SchemeCode"];
+            name: string;
+            weight: components["schemas"]["WeightCode"];
+        };
+        /**
+         * @description A body of rules that a vessel is kept under: an entry of `/v1/schemes`.
+         * @enum {string}
+         */
+        SchemeCode: "solas" | "us_recreational" | "us_sailing_school" | "us_small_passenger" | "canada_lifesaving" | "uk_small_commercial" | "offshore_racing" | "bs5306" | "nfpa10" | "insurer" | "maker" | "common_practice" | "historic";
+        SchemePage: {
+            items: components["schemas"]["Scheme"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+        };
+        /**
+         * @example {
+         *       "organisation": {
+         *         "id": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *         "name": "Curlew Sailing School"
+         *       },
+         *       "role": "manager"
+         *     }
+         */
+        Session: {
+            organisation: {
+                id: components["schemas"]["Id"];
+                name: string;
+            };
+            role: components["schemas"]["RoleCode"];
+        };
+        /**
+         * @example {
+         *       "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d",
+         *       "from": "2026-11-02",
+         *       "place": "ashore",
+         *       "use": "laid_up",
+         *       "dismantled": false,
+         *       "underRepair": false,
+         *       "recordedAt": "2026-11-25T08:12:00Z"
+         *     }
+         */
+        Situation: {
+            dismantled: boolean;
+            /**
+             * Format: date
+             * @description Holds from this day until the next situation begins.
+             * @example 2027-03-18
+             */
+            from: string;
+            id: components["schemas"]["Id"];
+            /** @enum {string} */
+            place: "afloat" | "ashore";
+            recordedAt: components["schemas"]["Instant"];
+            underRepair: boolean;
+            /** @enum {string} */
+            use: "in_commission" | "laid_up" | "out_of_service";
+        };
+        SituationPage: {
+            items: components["schemas"]["Situation"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+        };
+        /** @description Where the figure stands, and how far it was checked. */
+        Source: {
+            address: string | null;
+            clause: string | null;
+            /** @description Which part of a text that was read is nevertheless from memory. */
+            fromMemory?: string;
+            publication: string | null;
+            /** @enum {string} */
+            status: "read" | "second_hand" | "memory" | "common_practice";
+        };
+        /** @enum {string} */
+        StandingCode: "overdue" | "due" | "in_date" | "unknown";
+        StandingCounts: {
+            due: components["schemas"]["WeightCounts"];
+            in_date: components["schemas"]["WeightCounts"];
+            overdue: components["schemas"]["WeightCounts"];
+            unknown: components["schemas"]["WeightCounts"];
+        };
+        /**
+         * @description IANA zone of the vessel’s own place; decides what day it is there.
+         * @example Europe/Oslo
+         */
+        TimeZone: string;
+        UnstoredFact: {
+            /** @description The `id` of the fact in this request that it strikes out. */
+            corrects?: string;
+            doneBy?: components["schemas"]["DoneBy"];
+            /**
+             * @default unknown
+             * @enum {string}
+             */
+            evidence: "certificate" | "stamped" | "printed" | "record" | "owner_statement" | "unknown";
+            /** @enum {string} */
+            fact: "manufactured" | "installed" | "printed_expiry" | "inspected" | "serviced" | "tested" | "replaced" | "overhauled" | "extended" | "activated" | "moved" | "meter" | "withdrawn";
+            /** @description How the answer and `corrects` refer to it; its place in the list where absent. */
+            id?: string;
+            note?: string;
+            on: components["schemas"]["RecordedDate"];
+            /**
+             * @default passed
+             * @enum {string}
+             */
+            outcome: "passed" | "failed" | "partly";
+            /** @description `meter` only: what the meter read. */
+            reading?: {
+                /** @enum {string} */
+                unit: "hours" | "sea_miles";
+                value: number;
+            };
+            /**
+             * Format: date
+             * @description `manufactured` and `printed_expiry`: the day it was read on the thing aboard. Default: today.
+             * @example 2027-03-18
+             */
+            readOn?: string;
+            recordedAt?: components["schemas"]["Instant"];
+            /**
+             * @description Which test, service or examination, where a rule tells them apart.
+             * @enum {string}
+             */
+            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain";
+            /**
+             * Format: date
+             * @description `extended` only: the last day the permission covers.
+             * @example 2027-03-18
+             */
+            until?: string;
+        };
+        /**
+         * @example {
+         *       "id": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *       "name": "Marsh Harrier",
+         *       "type": "sloop",
+         *       "builtYear": 1998,
+         *       "lengthOverallM": 9.6,
+         *       "identifiers": {
+         *         "callSign": "MHRR4"
+         *       },
+         *       "value": {
+         *         "amount": "18500.00",
+         *         "currency": "GBP"
+         *       },
+         *       "schemes": [
+         *         "uk_small_commercial"
+         *       ],
+         *       "timeZone": "Europe/London",
+         *       "createdAt": "2026-11-25T08:12:00Z",
+         *       "version": 3
+         *     }
+         */
+        Vessel: {
+            beamM?: number;
+            builtYear?: number;
+            createdAt: components["schemas"]["Instant"];
+            displacementKg?: number;
+            draughtM?: number;
+            homePort?: string;
+            /** @example GRP */
+            hullMaterial?: string;
+            id: components["schemas"]["Id"];
+            identifiers?: components["schemas"]["Identifiers"];
+            /** @example 9.6 */
+            lengthOverallM?: number;
+            /** @example Marsh Harrier */
+            name: string;
+            personsMax?: number;
+            rig?: string;
+            schemes: components["schemas"]["SchemeCode"][];
+            timeZone: components["schemas"]["TimeZone"];
+            /** @example sloop */
+            type?: string;
+            value?: components["schemas"]["Money"];
+            version: number;
+            waterlineLengthM?: number;
+        };
+        /**
+         * @description What is absent stays; `null` takes it away. `identifiers` and `schemes` are replaced whole.
+         * @example {
+         *       "homePort": "Lymington",
+         *       "rig": null
+         *     }
+         */
+        VesselChange: {
+            beamM?: number | null;
+            builtYear?: number | null;
+            displacementKg?: number | null;
+            draughtM?: number | null;
+            homePort?: string | null;
+            hullMaterial?: string | null;
+            identifiers?: components["schemas"]["Identifiers"] | null;
+            lengthOverallM?: number | null;
+            /** @example Marsh Harrier */
+            name?: string;
+            personsMax?: number | null;
+            rig?: string | null;
+            schemes?: components["schemas"]["SchemeCode"][];
+            timeZone?: components["schemas"]["TimeZone"];
+            type?: string | null;
+            value?: components["schemas"]["Money"] | null;
+            waterlineLengthM?: number | null;
+        };
+        /**
+         * @example {
+         *       "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d",
+         *       "event": "inspection",
+         *       "on": "2027-03-18",
+         *       "planned": true,
+         *       "recordedAt": "2026-11-25T08:12:00Z"
+         *     }
+         */
+        VesselEvent: {
+            /** @enum {string} */
+            event: "inspection" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale";
+            id: components["schemas"]["Id"];
+            note?: string;
+            on: components["schemas"]["CalendarDay"];
+            planned: boolean;
+            recordedAt: components["schemas"]["Instant"];
+        };
+        VesselEventPage: {
+            items: components["schemas"]["VesselEvent"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+        };
+        VesselPage: {
+            items: components["schemas"]["Vessel"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+        };
+        /**
+         * @description What stands behind it.
+         * @enum {string}
+         */
+        WeightCode: "law" | "certificate" | "insurer" | "maker" | "common_practice" | "own";
+        /** @description Advice is never mixed into the count of legal lapses. */
+        WeightCounts: {
+            certificate: number;
+            common_practice: number;
+            insurer: number;
+            law: number;
+            maker: number;
+            own: number;
+        };
+        WouldChangeIt: {
+            /** @enum {string} */
+            act: "manufactured" | "installed" | "printed_expiry" | "inspected" | "serviced" | "tested" | "replaced" | "overhauled" | "extended" | "activated" | "moved" | "meter" | "withdrawn";
+            by: ("owner_or_skipper" | "crew" | "competent_person" | "surveyor" | "marine_inspector" | "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "yard" | "liferaft_service_station" | "fire_equipment_technician" | "maker")[];
+            /**
+             * Format: date
+             * @description The day the answer is asked as at.
+             * @example 2027-03-18
+             */
+            ifDoneOn: string;
+            movesTo: components["schemas"]["CalendarDay"] | null;
+            plus: components["schemas"]["Duration"] | null;
+            /** @enum {string} */
+            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain";
+        };
+    };
+    responses: never;
+    parameters: never;
+    requestBodies: never;
+    headers: never;
+    pathItems: never;
+}
+export type $defs = Record<string, never>;
+export interface operations {
+    getHealth: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description It runs. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Health"];
+                };
+            };
+        };
+    };
+    getReadiness: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description It is ready. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Health"];
+                };
+            };
+            /** @description Not ready yet (`/problems/not-ready`). */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listDue: {
+        parameters: {
+            query?: {
+                /** @description The day asked about. Default: today in the vessel’s place. */
+                asOf?: string;
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Only what is overdue after at most so many days. It does not bear on `unknown`. */
+                horizonDays?: number;
+                /** @description An entry of `/v1/item-kinds`. */
+                kind?: components["schemas"]["ItemKindCode"];
+                /** @description Only what was on record at this instant. Default: everything. */
+                knownAt?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+                /** @description A body of rules that a vessel is kept under: an entry of `/v1/schemes`. */
+                scheme?: components["schemas"]["SchemeCode"];
+                /** @description What kind of thing is due; today only obligations are. */
+                source?: "obligation";
+                /** @description Without it: everything that has a date. `unknown` asks for the group of things that have none. */
+                standing?: "overdue" | "due" | "in_date" | "unknown";
+                /** @description UUIDv7. */
+                vesselId?: components["schemas"]["Id"];
+                /** @description What stands behind it. */
+                weight?: components["schemas"]["WeightCode"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of the due list, and the whole organisation’s counts. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DueList"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    explainDueDates: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ExplainRequest"];
+            };
+        };
+        responses: {
+            /** @description What the rules make of these facts. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Explained"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed for this role (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listFleet: {
+        parameters: {
+            query?: {
+                /** @description The day asked about. Default: today in the vessel’s place. */
+                asOf?: string;
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description How far the horizon reaches, in days; 365 if not given. */
+                horizonDays?: number;
+                /** @description Only what was on record at this instant. Default: everything. */
+                knownAt?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of the fleet. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Fleet"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listItemKinds: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of kinds. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ItemKindPage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    getItem: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                itemId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The item. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Item"];
+                };
+            };
+            /** @description The reader has this version already (`If-None-Match`). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    changeItem: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                itemId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ItemChange"];
+            };
+        };
+        responses: {
+            /** @description The item as changed. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Item"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed for this role (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listFacts: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                itemId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of facts. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FactPage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    recordFact: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                itemId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewFact"];
+            };
+        };
+        responses: {
+            /** @description The fact as recorded, and what follows from it. */
+            201: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecordedFact"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed for this role (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listObligations: {
+        parameters: {
+            query?: {
+                /** @description The day asked about. Default: today in the vessel’s place. */
+                asOf?: string;
+                /** @description Only what was on record at this instant. Default: everything. */
+                knownAt?: string;
+            };
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                itemId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Every obligation of the item. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ObligationList"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listRules: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description An entry of `/v1/item-kinds`. */
+                kind?: components["schemas"]["ItemKindCode"];
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+                /** @description A body of rules that a vessel is kept under: an entry of `/v1/schemes`. */
+                scheme?: components["schemas"]["SchemeCode"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of rules. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RulePage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    getRule: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description An `id` of `/v1/rules`. */
+                ruleId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The rule. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Rule"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listSchemes: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of schemes. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SchemePage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    getSession: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The organisation and the role. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Session"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    endSession: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Signed out. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed for this role (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listVessels: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of vessels. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["VesselPage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    createVessel: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewVessel"];
+            };
+        };
+        responses: {
+            /** @description The vessel as registered. */
+            201: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Vessel"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed for this role (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    getVessel: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                vesselId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The vessel. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Vessel"];
+                };
+            };
+            /** @description The reader has this version already (`If-None-Match`). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    changeVessel: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                vesselId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VesselChange"];
+            };
+        };
+        responses: {
+            /** @description The vessel as changed. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Vessel"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed for this role (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listEvents: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                vesselId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of events. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["VesselEventPage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    recordEvent: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                vesselId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewVesselEvent"];
+            };
+        };
+        responses: {
+            /** @description The event as recorded. */
+            201: {
+                headers: {
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["VesselEvent"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed for this role (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listItems: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                vesselId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of items. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ItemPage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    addItem: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                vesselId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewItem"];
+            };
+        };
+        responses: {
+            /** @description The item as added. */
+            201: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Item"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed for this role (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listSituations: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                vesselId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of situations. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SituationPage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    recordSituation: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                vesselId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewSituation"];
+            };
+        };
+        responses: {
+            /** @description The situation as recorded. */
+            201: {
+                headers: {
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Situation"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed for this role (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+}

@@ -1,0 +1,103 @@
+/** The form that puts a thing aboard on her list. */
+import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { getRouteApi, Link } from '@tanstack/react-router';
+import { type FormEvent, useState } from 'react';
+import { ApiProblem, isStatus, whyItFailed } from '../api/api-problem.ts';
+import { answer, api } from '../api/client.ts';
+import { NotHere } from '../frame/not-here.tsx';
+import type { components } from '../generated/api.d.ts';
+import { strings } from '../strings/item.ts';
+import { strings as vesselStrings } from '../strings/vessel.ts';
+import { Failed } from '../ui/failed.tsx';
+import { FaultSummary } from '../ui/fault-summary.tsx';
+import { PageHeader } from '../ui/page-header.tsx';
+import { Waiting } from '../ui/waiting.tsx';
+import { vesselQuery } from '../vessel/vessel.query.ts';
+import { emptyItem, type ItemBox, type ItemFaults, itemFaults, toNewItem } from './item-draft.ts';
+import { ItemFields } from './item-fields.tsx';
+import { useOnceKey } from './use-once-key.ts';
+import './record.css';
+
+const route = getRouteApi('/vessels/$vesselId/add');
+
+export function AddPage() {
+  const { vesselId } = route.useParams();
+  const { data, error, isPending, refetch } = useQuery(vesselQuery(vesselId));
+  if (isPending) return <Waiting>{vesselStrings.waiting}</Waiting>;
+  if (isStatus(error, 404)) return <NotHere />;
+  if (!data) return <Failed what={vesselStrings.failed} why={whyItFailed(error)} again={refetch} />;
+  return (
+    <>
+      <PageHeader title={strings.add.title(data.name)}>
+        <p>
+          <Link to="/vessels/$vesselId" params={{ vesselId }}>
+            {strings.form.back(data.name)}
+          </Link>
+        </p>
+        <p>{strings.add.intro}</p>
+      </PageHeader>
+      <AddForm vesselId={vesselId} />
+    </>
+  );
+}
+
+function AddForm({ vesselId }: { vesselId: string }) {
+  const [draft, setDraft] = useState(emptyItem);
+  const [refusal, setRefusal] = useState<{ faults: ItemFaults; others: string[] }>({ faults: {}, others: [] });
+  const add = useAdding(vesselId, (error) => setRefusal(refusalOf(error)));
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    const ready = toNewItem(draft);
+    setRefusal({ faults: ready.kind === 'faults' ? ready.faults : {}, others: [] });
+    if (ready.kind === 'ready') add.send(ready.body);
+  };
+  const boxes = Object.entries(refusal.faults) as [ItemBox, string][];
+  return (
+    <form className="form" onSubmit={submit} noValidate>
+      <FaultSummary
+        heading={strings.add.faultsHeading}
+        why={strings.form.faultsWhy}
+        faults={boxes.map(([box, fault]) => ({ id: `item-${box}`, name: strings.add[box], fault }))}
+        others={refusal.others}
+      />
+      <ItemFields
+        draft={draft}
+        faults={refusal.faults}
+        onChange={(box, value) => setDraft((now) => ({ ...now, [box]: value }))}
+      />
+      <p className="acts">
+        <button type="submit" className="first" disabled={add.sending}>
+          {add.sending ? strings.add.adding : strings.add.add}
+        </button>
+      </p>
+    </form>
+  );
+}
+
+/** Once it is aboard, what is known of its dates comes next. */
+function useAdding(vesselId: string, onRefused: (error: Error) => void) {
+  const queries = useQueryClient();
+  const navigate = route.useNavigate();
+  const keyFor = useOnceKey();
+  const mutation = useMutation({
+    mutationFn: (body: components['schemas']['NewItem']) =>
+      answer(
+        api.POST('/v1/vessels/{vesselId}/items', {
+          params: { path: { vesselId }, header: { 'Idempotency-Key': keyFor(body) } },
+          body,
+        }),
+      ),
+    onError: onRefused,
+    onSuccess: async (item) => {
+      await queries.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' });
+      await navigate({ to: '/vessels/$vesselId/record', params: { vesselId }, search: { item: item.id } });
+    },
+  });
+  return { send: mutation.mutate, sending: mutation.isPending };
+}
+
+function refusalOf(error: Error): { faults: ItemFaults; others: string[] } {
+  return error instanceof ApiProblem
+    ? itemFaults(error.problem)
+    : { faults: {}, others: [whyItFailed(error), strings.form.notSent] };
+}

@@ -1,0 +1,29 @@
+import { queryOptions } from '@tanstack/react-query';
+import { answer, api, everyPage } from '../api/client.ts';
+import type { components } from '../generated/api.d.ts';
+
+export type ItemKind = components['schemas']['ItemKind'];
+type Rule = components['schemas']['Rule'];
+
+/** The catalogue changes with the program, never under a page that is open. */
+const FOR_GOOD = { staleTime: Number.POSITIVE_INFINITY, gcTime: Number.POSITIVE_INFINITY };
+
+export const itemKindsQuery = () =>
+  queryOptions({
+    queryKey: ['item-kinds'],
+    queryFn: ({ signal }): Promise<ItemKind[]> =>
+      everyPage((cursor) =>
+        answer(api.GET('/v1/item-kinds', { params: { query: { limit: 200, ...(cursor && { cursor }) } }, signal })),
+      ),
+    ...FOR_GOOD,
+  });
+
+export const rulesQuery = () =>
+  queryOptions({
+    queryKey: ['rules'],
+    queryFn: ({ signal }): Promise<Rule[]> =>
+      everyPage((cursor) =>
+        answer(api.GET('/v1/rules', { params: { query: { limit: 200, ...(cursor && { cursor }) } }, signal })),
+      ),
+    ...FOR_GOOD,
+  });

@@ -1,0 +1,23 @@
+import { capacityWords } from '../strings/codes.ts';
+import { strings } from '../strings/item.ts';
+import { ChoiceField, TextField } from '../ui/fields.tsx';
+import type { FieldOf } from './fact-fields.tsx';
+import { Options } from './options.tsx';
+
+const { form } = strings;
+
+export function DoneByFields({ field }: { field: FieldOf }) {
+  return (
+    <fieldset>
+      <legend>{form.who}</legend>
+      <ChoiceField {...field('capacity')} name={form.capacity} help={form.capacityHelp}>
+        <option value="">{form.noCapacity}</option>
+        <Options words={capacityWords} />
+      </ChoiceField>
+      <div className="field-pair">
+        <TextField {...field('name')} name={form.name} />
+        <TextField {...field('certificate')} name={form.certificate} />
+      </div>
+    </fieldset>
+  );
+}

@@ -1,0 +1,36 @@
+import { expect, test } from 'vitest';
+import { limitInWords, remedyInWords } from './explanation-words.ts';
+import { sourceInFull, sourceInShort } from './source-words.ts';
+
+test('what would change a date says what, by whom, and to when', () => {
+  const remedy = {
+    act: 'serviced',
+    by: ['liferaft_service_station'],
+    plus: 'P12M',
+    ifDoneOn: '2026-03-01',
+    movesTo: '2027-03-01',
+  } as const;
+  expect(remedyInWords({ ...remedy, by: [...remedy.by] })).toBe(
+    'A service on 1 Mar 2026 by approved liferaft service station moves it to 1 Mar 2027.',
+  );
+});
+
+test('what has no date to move to promises none', () => {
+  const remedy = { act: 'replaced' as const, by: [], plus: null, ifDoneOn: '2026-03-01', movesTo: null };
+  expect(remedyInWords(remedy)).toBe(
+    'A replacement on 1 Mar 2026 gives it a new date, by what is printed or written on it.',
+  );
+});
+
+test('a limit without a date is told without one', () => {
+  expect(limitInWords({ limit: 'printed expiry', on: null, factIds: [] })).toBe('printed expiry');
+  expect(limitInWords({ limit: '12 months', on: '2026-09-22', factIds: [] })).toBe('12 months → 22 Sep 2026');
+});
+
+test('a figure without a source says so, and never borrows a clause', () => {
+  const practice = { publication: null, clause: null, address: null, status: 'common_practice' as const };
+  expect(sourceInShort(practice)).toBe('common practice, no source');
+  expect(sourceInFull({ ...practice, publication: 'NFPA 10', clause: '7.3', status: 'second_hand' })).toBe(
+    'NFPA 10 7.3, read at second hand.',
+  );
+});

@@ -1,0 +1,105 @@
+import { useQuery } from '@tanstack/react-query';
+import { evidenceWords, outcomeWords } from '../strings/codes.ts';
+import { strings } from '../strings/item.ts';
+import { formatDayInFull, formatRecordedDate } from '../ui/calendar.ts';
+import { ChoiceField, LongField, TextField } from '../ui/fields.tsx';
+import { itemKindsQuery } from './catalogue.query.ts';
+import { DoneByFields } from './done-by-fields.tsx';
+import { type Box, boxesOf, type Draft, type Faults } from './fact-draft.ts';
+import type { Item } from './item.query.ts';
+import { FactOptions, ItemOptions, Options } from './options.tsx';
+import { readDate } from './read-date.ts';
+import { TestField } from './test-field.tsx';
+
+const { form } = strings;
+
+export type FieldsProps = {
+  draft: Draft;
+  items: readonly Item[];
+  faults: Faults;
+  correcting: boolean;
+  onChange: (box: Box, value: string) => void;
+};
+
+export function FactFields(props: FieldsProps) {
+  const { draft, items, correcting } = props;
+  const item = items.find(({ id }) => id === draft.item);
+  const kind = useQuery(itemKindsQuery()).data?.find(({ id }) => id === item?.kind);
+  const whereFound = kind?.dates.find(({ fact }) => fact === draft.fact)?.whereFound;
+  const has = boxesOf(draft.fact);
+  const field = fieldOf(props);
+  return (
+    <>
+      {!correcting && (
+        <ChoiceField {...field('item')} name={form.item}>
+          <ItemOptions items={items} />
+        </ChoiceField>
+      )}
+      <ChoiceField {...field('fact')} name={form.fact}>
+        <FactOptions kind={kind} />
+      </ChoiceField>
+      {item && <TestField {...field('test')} kind={item.kind} fact={draft.fact} />}
+      <DateField
+        {...field('on')}
+        name={form.on}
+        help={[form.onHelp, whereFound && form.found(whereFound)].filter(Boolean).join(' ')}
+      />
+      {has.until && <DateField {...field('until')} name={form.until} help={form.untilHelp} />}
+      {has.readOn && <DateField {...field('readOn')} name={form.readOn} help={form.readOnHelp} />}
+      {has.reading && (
+        <div className="field-pair">
+          <TextField {...field('readingValue')} name={form.reading} inputMode="decimal" />
+          <ChoiceField {...field('readingUnit')} name={form.unit}>
+            <option value="hours">{form.hours}</option>
+            <option value="sea_miles">{form.seaMiles}</option>
+          </ChoiceField>
+        </div>
+      )}
+      {has.outcome && (
+        <ChoiceField {...field('outcome')} name={form.outcome} help={form.outcomeHelp} short>
+          <Options words={outcomeWords} />
+        </ChoiceField>
+      )}
+      {has.doneBy && <DoneByFields field={field} />}
+      <ChoiceField {...field('evidence')} name={form.evidence} short>
+        <Options words={evidenceWords} />
+      </ChoiceField>
+      <LongField {...field('note')} name={correcting ? form.noteCorrects : form.note} />
+    </>
+  );
+}
+
+export type FieldOf = (box: Box) => {
+  id: string;
+  value: string;
+  fault: string | undefined;
+  onChange: (value: string) => void;
+};
+
+const fieldOf =
+  ({ draft, faults, onChange }: FieldsProps): FieldOf =>
+  (box) => ({
+    id: `fact-${box}`,
+    value: draft[box],
+    fault: faults[box],
+    onChange: (value) => onChange(box, value),
+  });
+
+type DateProps = ReturnType<FieldOf> & { name: string; help: string };
+
+/** Says back what it understood, so that a slip is seen before it is recorded. */
+function DateField(props: DateProps) {
+  const read = readDate(props.value);
+  const understood =
+    read.kind === 'read'
+      ? form.asRead(read.date.length === 10 ? formatDayInFull(read.date) : formatRecordedDate(read.date))
+      : '';
+  return (
+    <div>
+      <TextField {...props} short />
+      <p className="field-echo" aria-live="polite">
+        {understood}
+      </p>
+    </div>
+  );
+}

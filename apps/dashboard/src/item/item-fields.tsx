@@ -1,0 +1,47 @@
+import { useQuery } from '@tanstack/react-query';
+import { strings } from '../strings/item.ts';
+import { ChoiceField, TextField } from '../ui/fields.tsx';
+import { sentenceCase } from '../ui/number-words.ts';
+import { itemKindsQuery } from './catalogue.query.ts';
+import type { ItemBox, ItemDraft, ItemFaults } from './item-draft.ts';
+import { KindCaution } from './kind-caution.tsx';
+
+const { add, form } = strings;
+
+export function ItemFields(props: {
+  draft: ItemDraft;
+  faults: ItemFaults;
+  onChange: (box: ItemBox, value: string) => void;
+}) {
+  const { draft, faults, onChange } = props;
+  const kinds = useQuery(itemKindsQuery()).data ?? [];
+  const kind = kinds.find(({ id }) => id === draft.kind);
+  const field = (box: ItemBox) => ({
+    id: `item-${box}`,
+    name: add[box],
+    value: draft[box],
+    fault: faults[box],
+    onChange: (value: string) => onChange(box, value),
+  });
+  return (
+    <>
+      <ChoiceField {...field('kind')}>
+        <option value="">{form.choose}</option>
+        {kinds.map(({ id, name }) => (
+          <option key={id} value={id}>
+            {sentenceCase(name)}
+          </option>
+        ))}
+      </ChoiceField>
+      {kind && <KindCaution kind={kind.id} />}
+      <TextField {...field('label')} help={add.labelHelp} />
+      <TextField {...field('zone')} help={kind ? add.zoneHelp(kind.zone) : undefined} />
+      <TextField {...field('quantity')} inputMode="numeric" short />
+      <div className="field-pair">
+        <TextField {...field('maker')} />
+        <TextField {...field('model')} />
+      </div>
+      <TextField {...field('serialNumber')} short />
+    </>
+  );
+}

@@ -1,0 +1,53 @@
+/** Which address shows which page, and what its search may say. */
+import {
+  createRootRoute,
+  createRoute,
+  createRouter,
+  parseSearchWith,
+  stringifySearchWith,
+} from '@tanstack/react-router';
+import { DuePage } from './due-list/due-page.tsx';
+import { readDueSearch } from './due-list/due-search.ts';
+import { Broken } from './frame/broken.tsx';
+import { Frame } from './frame/frame.tsx';
+import { NotHere } from './frame/not-here.tsx';
+import { AddPage } from './item/add-page.tsx';
+import { RecordPage } from './item/record-page.tsx';
+import { readRecordSearch } from './item/record-search.ts';
+import { VesselPage } from './vessel/vessel-page.tsx';
+import { readVesselSearch } from './vessel/vessel-search.ts';
+import { VesselsPage } from './vessel/vessels-page.tsx';
+
+const root = createRootRoute({ component: Frame, notFoundComponent: NotHere, errorComponent: Broken });
+const getParentRoute = () => root;
+
+const due = createRoute({ getParentRoute, path: '/', validateSearch: readDueSearch, component: DuePage });
+const vessels = createRoute({ getParentRoute, path: '/vessels', component: VesselsPage });
+const vessel = createRoute({
+  getParentRoute,
+  path: '/vessels/$vesselId',
+  validateSearch: readVesselSearch,
+  component: VesselPage,
+});
+const record = createRoute({
+  getParentRoute,
+  path: '/vessels/$vesselId/record',
+  validateSearch: readRecordSearch,
+  component: RecordPage,
+});
+const add = createRoute({ getParentRoute, path: '/vessels/$vesselId/add', component: AddPage });
+
+/** Addresses are read by people: plain words, not JSON in quotes. */
+export const router = createRouter({
+  routeTree: root.addChildren([due, vessels, vessel, record, add]),
+  parseSearch: parseSearchWith((value) => value),
+  stringifySearch: stringifySearchWith(String),
+  scrollRestoration: true,
+  defaultErrorComponent: Broken,
+});
+
+declare module '@tanstack/react-router' {
+  interface Register {
+    router: typeof router;
+  }
+}

@@ -1,0 +1,34 @@
+/** Where work on a thing can hurt somebody: what must be heeded, and who it is for. Local law and the maker come first. */
+import type { components } from '../generated/api.d.ts';
+
+type ItemKind = components['schemas']['ItemKind'];
+
+const FIRST = 'Flag state, local law and the maker’s instructions come first.';
+
+const GAS =
+  'Gas is for a licensed gas engineer. Where gas is suspected: no flame, no switches; shut the cylinder, ventilate, use a detector.';
+
+const OF_CLASS: Record<ItemKind['itemClass'], string | undefined> = {
+  rigging:
+    'A rig is for a rigger. Nobody goes aloft on gear that is itself in question, or slackens a rig that stands.',
+  liferaft:
+    'A liferaft is opened, inflated and packed only by an approved service station. Its cylinder can hurt whoever lets it go.',
+  extinguishers: 'It is under pressure: opened, refilled and tested only by a competent fire technician.',
+  flares:
+    'Flares burn and explode. Those out of date go to whoever may take them by local law; they are not fired to be rid of them.',
+  hoses: undefined,
+};
+
+const OF_KIND: Record<string, string> = {
+  gas_hose: GAS,
+  gas_regulator: GAS,
+  fuel_hose:
+    'Fuel is for a competent marine engineer. Its vapour lies in a bilge and explodes: ventilate before any switch is touched.',
+  fixed_co2_system:
+    'Carbon dioxide kills in a closed space. Nobody is in it, or goes into it, while a fixed system is worked on; that is for a competent fire technician.',
+};
+
+export function cautionFor({ id, itemClass }: Pick<ItemKind, 'id' | 'itemClass'>): string | null {
+  const caution = OF_KIND[id] ?? OF_CLASS[itemClass];
+  return caution ? `${caution} ${FIRST}` : null;
+}

@@ -1,0 +1,109 @@
+/** The words for the API's codes. One place, so that another language is another file. */
+import type { components } from '../generated/api.d.ts';
+
+type Schemas = components['schemas'];
+export type StandingCode = Schemas['StandingCode'];
+export type WeightCode = Schemas['WeightCode'];
+export type SchemeCode = Schemas['SchemeCode'];
+export type FactCode = Schemas['NewFact']['fact'];
+export type TestCode = NonNullable<Schemas['NewFact']['test']>;
+export type CapacityCode = NonNullable<Schemas['DoneBy']['capacity']>;
+export type EvidenceCode = NonNullable<Schemas['NewFact']['evidence']>;
+export type OutcomeCode = NonNullable<Schemas['NewFact']['outcome']>;
+export type ActionKind = Schemas['Action']['kind'];
+
+export const standingWords: Record<StandingCode, string> = {
+  overdue: 'Overdue',
+  due: 'Due',
+  in_date: 'In date',
+  unknown: 'Unknown',
+};
+
+/** What stands behind it, as it follows "by …". */
+export const weightWords: Record<WeightCode, string> = {
+  law: 'law',
+  certificate: 'certificate',
+  insurer: 'an insurer’s terms',
+  maker: 'the maker',
+  common_practice: 'common practice',
+  own: 'the house’s own rule',
+};
+
+export const schemeWords: Record<SchemeCode, string> = {
+  solas: 'SOLAS',
+  us_recreational: 'US recreational',
+  us_sailing_school: 'US sailing school vessels',
+  us_small_passenger: 'US small passenger vessels',
+  canada_lifesaving: 'Canada, life-saving',
+  uk_small_commercial: 'UK small commercial',
+  offshore_racing: 'offshore racing',
+  bs5306: 'BS 5306',
+  nfpa10: 'NFPA 10',
+  insurer: 'insurer',
+  maker: 'maker',
+  common_practice: 'common practice',
+  historic: 'historic rules',
+};
+
+/** A fact as it stands in a list of facts. */
+export const factWords: Record<FactCode, string> = {
+  manufactured: 'made',
+  installed: 'fitted',
+  printed_expiry: 'printed expiry',
+  inspected: 'inspected',
+  serviced: 'serviced',
+  tested: 'tested',
+  replaced: 'replaced',
+  overhauled: 'overhauled',
+  extended: 'extended',
+  activated: 'used',
+  moved: 'moved',
+  meter: 'meter read',
+  withdrawn: 'taken out of use',
+};
+
+export const outcomeWords: Record<OutcomeCode, string> = {
+  passed: 'passed',
+  failed: 'failed',
+  partly: 'partly done',
+};
+
+export const testWords: Record<TestCode, string> = {
+  visual: 'visual check',
+  internal_examination: 'internal examination',
+  extended_service: 'extended service',
+  hydrostatic: 'hydrostatic test',
+  gas_inflation: 'gas-inflation test',
+  necessary_additional_pressure: 'necessary additional pressure test',
+  working_pressure: 'working-pressure test',
+  crack_test: 'crack test',
+  valve_examination: 'valve examination',
+  onboard_check: 'check aboard',
+  drain: 'drained and looked into',
+};
+
+export const capacityWords: Record<CapacityCode, string> = {
+  owner_or_skipper: 'owner or skipper',
+  crew: 'crew',
+  competent_person: 'competent person',
+  surveyor: 'surveyor',
+  marine_inspector: 'marine inspector',
+  rigger: 'rigger',
+  gas_engineer: 'gas engineer',
+  marine_engineer: 'marine engineer',
+  electrician: 'electrician',
+  sailmaker: 'sailmaker',
+  yard: 'yard',
+  liferaft_service_station: 'approved liferaft service station',
+  fire_equipment_technician: 'fire equipment technician',
+  maker: 'maker',
+};
+
+export const evidenceWords: Record<EvidenceCode, string> = {
+  certificate: 'a certificate',
+  stamped: 'stamped on the thing',
+  printed: 'printed on the thing',
+  record: 'a log book or invoice',
+  owner_statement: 'somebody’s word',
+  unknown: 'nothing yet',
+};

@@ -1,0 +1,39 @@
+/** Words of the fleet's horizon. */
+import { countAll, countBinding, type StandingCounts } from '../due-list/counts.ts';
+import type { MarkKind } from '../fleet/horizon-marks.ts';
+
+export const strings = {
+  heading: 'Who needs somebody first',
+  asTable: 'As a table',
+  asPicture: 'As a picture',
+  outOfDate: 'out of date',
+  noDate: 'no date',
+  days: (days: number) => `${days} d`,
+  all: (count: number) => `All ${count} vessels`,
+  fewer: 'Only those who need somebody first',
+  crowding: 'How crowded each week is',
+  mostCrowded: (count: number, week: string) => `Most in one week: ${count}, from ${week}.`,
+  months: (months: number) => (months === 24 ? '' : `The next ${months} months. A wider screen shows two years.`),
+  chart: 'What falls due for each vessel, by date. The arrow keys move from mark to mark.',
+  marks: {
+    service: 'service, test or inspection',
+    replace: 'replace or withdraw',
+    document: 'document',
+  } satisfies Record<MarkKind, string>,
+  dueSoon: 'due within 30 days',
+  laidUp: 'laid up: duties wait only where the rule says so',
+  severalHere: 'several together: what, and how many',
+  more: (count: number) => `and ${count} more`,
+  standingOf: (counts: StandingCounts, days: number | null) => {
+    const overdue = countAll(counts.overdue);
+    if (overdue === 0) return 'nothing out of date on record';
+    const worst = days === null ? '' : `, the oldest by ${days} ${days === 1 ? 'day' : 'days'}`;
+    return `${overdue} out of date, ${countBinding(counts.overdue)} by law or certificate${worst}`;
+  },
+  unknownOf: (count: number) => `${count} with no date to go by`,
+  tableCaption: 'How many things fall due for each vessel, and when',
+  columns: ['Vessel', 'Out of date', 'Oldest by', 'No date', '3 months', '3 to 6', '6 to 12', '12 to 24 months'],
+  waiting: 'Reading the fleet’s dates …',
+  failed: 'The fleet could not be read',
+  empty: 'No vessel is on the register yet.',
+};

@@ -1,0 +1,23 @@
+/** Words of the frame around every page. */
+export const strings = {
+  skip: 'Skip to the page',
+  navigation: 'Pages',
+  outOfDate: 'Out of date',
+  vessels: 'Vessels',
+  countOutOfDate: (count: number) => `${count} out of date`,
+  factsKnownTo: (instant: string) => `Facts known to ${instant}.`,
+  caution: 'This keeps dates and records. It does not make a vessel safe.',
+  theme: { legend: 'Day or night', device: 'as the device', day: 'day', night: 'night' },
+  tryAgain: 'Try again',
+  unreachable: 'The program does not answer. It may have been stopped, or the network is down.',
+  notHere: 'Nothing is kept under this address',
+  notHereWhy: 'The address may be mistyped, or what it named belongs to another organisation.',
+  toDueList: 'What is out of date',
+  fault: 'This page broke',
+  faultWhy: 'That is a fault in the program, not in your records. Nothing recorded is lost.',
+  signedOut: {
+    title: 'Nobody is signed in here',
+    how: 'Open the sign-in link the program printed when it started.',
+    where: 'It is in the window where the program runs, one line for each organisation, and works once.',
+  },
+};

@@ -1,0 +1,43 @@
+/** Every thing aboard, by the place it is in, in the order a survey walks. */
+import { useQuery } from '@tanstack/react-query';
+import type { DueRow } from '../due-list/due.query.ts';
+import { itemKindsQuery } from '../item/catalogue.query.ts';
+import type { Item } from '../item/item.query.ts';
+import { strings } from '../strings/vessel.ts';
+import { sentenceCase } from '../ui/number-words.ts';
+import { ItemEntry } from './item-entry.tsx';
+import type { VesselSearch } from './vessel-search.ts';
+import { byZone } from './zones.ts';
+
+type Props = {
+  items: readonly Item[];
+  rows: readonly DueRow[];
+  search: VesselSearch;
+  onOpen: (open: string | undefined) => void;
+};
+
+export function Places({ items, rows, search, onOpen }: Props) {
+  const kinds = useQuery(itemKindsQuery()).data ?? [];
+  const zoneOf = (item: Item) => item.zone ?? kinds.find(({ id }) => id === item.kind)?.zone ?? strings.somewhere;
+  return (
+    <section aria-labelledby="places" className="places">
+      <h2 id="places">{strings.places}</h2>
+      {byZone(items, zoneOf).map(({ zone, things }) => (
+        <section key={zone} className="place" aria-label={sentenceCase(zone)}>
+          <h3>{sentenceCase(zone)}</h3>
+          <div>
+            {things.map((item) => (
+              <ItemEntry
+                key={item.id}
+                item={item}
+                rows={rows.filter((row) => row.item.id === item.id)}
+                search={search}
+                onOpen={onOpen}
+              />
+            ))}
+          </div>
+        </section>
+      ))}
+    </section>
+  );
+}

@@ -1,0 +1,71 @@
+import { useQuery } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
+import type { DueRow } from '../due-list/due.query.ts';
+import type { components } from '../generated/api.d.ts';
+import { useMay } from '../organisation/may.ts';
+import { schemeWords } from '../strings/codes.ts';
+import { strings as itemStrings } from '../strings/item.ts';
+import { strings } from '../strings/vessel.ts';
+import { formatDay, readersToday } from '../ui/calendar.ts';
+import { inAList } from '../ui/number-words.ts';
+import { PageHeader } from '../ui/page-header.tsx';
+import { particularsInFull, situationOn } from './particulars.ts';
+import { situationsQuery } from './vessel.query.ts';
+import type { VesselSearch } from './vessel-search.ts';
+
+type Props = { vessel: components['schemas']['Vessel']; rows: readonly DueRow[]; search: VesselSearch };
+
+export function VesselHeader({ vessel, rows, search }: Props) {
+  const situations = useQuery(situationsQuery(vessel.id)).data ?? [];
+  const day = search.asAt ?? readersToday();
+  const standing = (asked: DueRow['standing']) => rows.filter((row) => row.standing === asked).length;
+  const { before, name, after } = strings.statement(vessel.name, standing('overdue'), standing('unknown'));
+  const particulars = particularsInFull(vessel, situationOn(situations, day));
+  return (
+    <PageHeader
+      title={`${before}${name}${after}`}
+      acts={<Acts vesselId={vessel.id} busy={search.open !== undefined} />}
+    >
+      <p>
+        {particulars}
+        {particulars && '. '}
+        {vessel.schemes.length > 0 &&
+          `${strings.schemes} ${inAList(vessel.schemes.map((scheme) => schemeWords[scheme]))}. `}
+        {search.asAt && <span className="as-at">{strings.asAt(formatDay(search.asAt))}</span>}
+      </p>
+      <Picked rows={rows} search={search} />
+    </PageHeader>
+  );
+}
+
+/** One filled button a page: an open reasoning brings its own. */
+function Acts({ vesselId, busy }: { vesselId: string; busy: boolean }) {
+  const may = useMay();
+  return (
+    <>
+      {may.keepRegister && (
+        <Link to="/vessels/$vesselId/add" params={{ vesselId }} className="button">
+          {strings.addThing}
+        </Link>
+      )}
+      {may.recordFacts && (
+        <Link to="/vessels/$vesselId/record" params={{ vesselId }} className={busy ? 'button' : 'button first'}>
+          {itemStrings.recordFact}
+        </Link>
+      )}
+    </>
+  );
+}
+
+function Picked({ rows, search }: { rows: readonly DueRow[]; search: VesselSearch }) {
+  const { from, to } = search;
+  if (!from || !to) return null;
+  const count = rows.filter((row) => isPicked(row, search)).length;
+  return <p>{strings.picked(count, formatDay(from), formatDay(to))}</p>;
+}
+
+export function isPicked({ overdueAfter }: DueRow, { from, to }: VesselSearch): boolean {
+  return (
+    overdueAfter !== undefined && from !== undefined && to !== undefined && overdueAfter >= from && overdueAfter <= to
+  );
+}

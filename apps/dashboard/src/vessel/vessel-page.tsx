@@ -1,0 +1,68 @@
+/** One vessel: what must happen before anybody uses her, then every thing aboard by place. */
+import { useQueries } from '@tanstack/react-query';
+import { getRouteApi } from '@tanstack/react-router';
+import { isStatus, whyItFailed } from '../api/api-problem.ts';
+import { type DueRow, vesselDueQuery } from '../due-list/due.query.ts';
+import { NotHere } from '../frame/not-here.tsx';
+import type { Item } from '../item/item.query.ts';
+import { itemsQuery } from '../item/item.query.ts';
+import { strings } from '../strings/vessel.ts';
+import { Failed } from '../ui/failed.tsx';
+import { Waiting } from '../ui/waiting.tsx';
+import { BeforeUse } from './before-use.tsx';
+import { Places } from './places.tsx';
+import { vesselQuery } from './vessel.query.ts';
+import { VesselHeader } from './vessel-header.tsx';
+import type { VesselSearch } from './vessel-search.ts';
+import './vessel.css';
+
+const route = getRouteApi('/vessels/$vesselId');
+
+export function VesselPage() {
+  const { vesselId } = route.useParams();
+  const search = route.useSearch();
+  const navigate = route.useNavigate();
+  const [vessel, items, due] = useQueries({
+    queries: [vesselQuery(vesselId), itemsQuery(vesselId), vesselDueQuery(vesselId, search.asAt)],
+  });
+  const failed = [vessel, items, due].find((each) => each.isError);
+  if (failed && isStatus(failed.error, 404)) return <NotHere />;
+  if (failed) {
+    const again = () => void Promise.all([vessel, items, due].map((each) => each.refetch()));
+    return <Failed what={strings.failed} why={whyItFailed(failed.error)} again={again} />;
+  }
+  if (!vessel.data || !items.data || !due.data) return <Waiting>{strings.waiting}</Waiting>;
+  const onOpen = (open: string | undefined) =>
+    void navigate({ search: (now: VesselSearch) => ({ ...now, open }), replace: true, resetScroll: false });
+  return (
+    <>
+      <VesselHeader vessel={vessel.data} rows={due.data} search={search} />
+      <Body vesselId={vesselId} items={items.data} rows={due.data} search={search} onOpen={onOpen} />
+    </>
+  );
+}
+
+type BodyProps = {
+  vesselId: string;
+  items: Item[];
+  rows: DueRow[];
+  search: VesselSearch;
+  onOpen: (open: string | undefined) => void;
+};
+
+function Body({ items, ...props }: BodyProps) {
+  if (items.length === 0) {
+    return (
+      <div className="empty">
+        <p className="voice">{strings.nothingAboard}</p>
+        <p className="quiet">{strings.nothingAboardHow}</p>
+      </div>
+    );
+  }
+  return (
+    <>
+      <BeforeUse {...props} />
+      <Places items={items} {...props} />
+    </>
+  );
+}

@@ -1,0 +1,96 @@
+/** The register, plainly: each vessel and how her things stand. */
+import { useQuery } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
+import { whyItFailed } from '../api/api-problem.ts';
+import { countAdvice, countAll, countBinding } from '../due-list/counts.ts';
+import { type FleetRow, fleetQuery } from '../fleet/fleet.query.ts';
+import { strings } from '../strings/vessel.ts';
+import { Day } from '../ui/day.tsx';
+import { Failed } from '../ui/failed.tsx';
+import { PageHeader } from '../ui/page-header.tsx';
+import { Waiting } from '../ui/waiting.tsx';
+import { particularsInShort } from './particulars.ts';
+import './vessel.css';
+
+const { register } = strings;
+
+export function VesselsPage() {
+  const { data, error, isPending, refetch } = useQuery(fleetQuery(undefined));
+  return (
+    <>
+      <PageHeader title={register.title}>
+        {data && data.items.length > 0 && <p>{register.answer(data.items.length)}</p>}
+      </PageHeader>
+      {isPending && <Waiting>{register.waiting}</Waiting>}
+      {!isPending && !data && <Failed what={register.failed} why={whyItFailed(error)} again={refetch} />}
+      {data && (data.items.length === 0 ? <Empty /> : <Register rows={data.items} />)}
+    </>
+  );
+}
+
+function Empty() {
+  return (
+    <div className="empty">
+      <p className="voice">{register.empty}</p>
+      <p className="quiet">{register.emptyHow}</p>
+    </div>
+  );
+}
+
+function Register({ rows }: { rows: readonly FleetRow[] }) {
+  const { columns } = register;
+  return (
+    <div className="scrolls">
+      <table className="register">
+        <caption className="out-of-sight">{register.caption}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{columns.vessel}</th>
+            {[columns.law, columns.insurer, columns.advice, columns.due, columns.unknown, columns.inDate].map(
+              (column) => (
+                <th key={column} scope="col" className="number">
+                  {column}
+                </th>
+              ),
+            )}
+            <th scope="col">{columns.next}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <RegisterLine key={row.vesselId} row={row} />
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function RegisterLine({ row }: { row: FleetRow }) {
+  const { overdue, due, unknown, in_date: inDate } = row.counts;
+  return (
+    <tr>
+      <th scope="row">
+        <Link to="/vessels/$vesselId" params={{ vesselId: row.vesselId }} className="vessel-name">
+          {row.name}
+        </Link>
+        <span className="sub">{particularsInShort(row)}</span>
+      </th>
+      <Count count={countBinding(overdue)} standing="overdue" />
+      <Count count={overdue.insurer} standing="overdue" />
+      <Count count={countAdvice(overdue)} standing="overdue" />
+      <Count count={countAll(due)} standing="due" />
+      <Count count={countAll(unknown)} standing="unknown" />
+      <Count count={countAll(inDate)} standing="in_date" />
+      <td>{row.nextOverdueAfter ? <Day on={row.nextOverdueAfter} /> : '–'}</td>
+    </tr>
+  );
+}
+
+function Count({ count, standing }: { count: number; standing: 'overdue' | 'due' | 'unknown' | 'in_date' }) {
+  return (
+    <td className="number">
+      {count === 0 ? <span className="quiet">–</span> : <span className={`standing ${standing}`}>{count}</span>}
+    </td>
+  );
+}
