@@ -53,7 +53,14 @@ export type Question = {
   readonly cut?: Cut;
 };
 
-export function owed({ kind, schemes = [], facts = [], attributes = {}, events = [], cut }: Question): readonly Obligation[] {
+export function owed({
+  kind,
+  schemes = [],
+  facts = [],
+  attributes = {},
+  events = [],
+  cut,
+}: Question): readonly Obligation[] {
   return workOutObligations({ kind, attributes, facts }, { schemes, situations: [], events }, cut);
 }
 
