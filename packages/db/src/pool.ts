@@ -24,9 +24,15 @@ const AS_APPLICATION = '-c role=garboard_app -c plan_cache_mode=force_generic_pl
 export function openPools({ url, size = 4, onError = () => {} }: PoolOptions): Pools {
   const app = new pg.Pool({ connectionString: url, max: size, types, options: AS_APPLICATION });
   const owner = new pg.Pool({ connectionString: url, max: 2, types });
-  for (const pool of [app, owner]) pool.on('error', onError);
+  let closing = false;
+  // A connection on its way out may still hear that the server is stopping: that is no fault.
+  for (const pool of [app, owner]) pool.on('error', (error) => closing || onError(error));
   const pools = { app: kysely(app), owner: kysely(owner) };
-  return { ...pools, close: async () => void (await Promise.all([pools.app.destroy(), pools.owner.destroy()])) };
+  const close = async () => {
+    closing = true;
+    await Promise.all([pools.app.destroy(), pools.owner.destroy()]);
+  };
+  return { ...pools, close };
 }
 
 function kysely(pool: pg.Pool): Db {
