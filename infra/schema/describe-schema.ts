@@ -1,6 +1,5 @@
 /** The database's own catalogue as readable SQL: tables with columns and constraints, indexes, policies, grants. */
-import type { Db } from '@garboard/db/pool.ts';
-import { sql } from 'kysely';
+import { ask } from '@garboard/tests/harness/test-database.ts';
 
 const HEAD = `-- What the migrations make of an empty database, read from its catalogue by \`npm run schema\`.
 -- For reading and review; the migrations are what is run.
@@ -9,9 +8,9 @@ const HEAD = `-- What the migrations make of an empty database, read from its ca
 type Line = { readonly owner: string; readonly text: string };
 
 /** The same text from every database that has had the same migrations. */
-export async function describeSchema(owner: Db): Promise<string> {
+export async function describeSchema(databaseUrl: string): Promise<string> {
   const [columns, constraints, indexes, security, policies, grants, programs] = await Promise.all(
-    [COLUMNS, CONSTRAINTS, INDEXES, SECURITY, POLICIES, GRANTS, PROGRAMS].map((query) => readLines(owner, query)),
+    [COLUMNS, CONSTRAINTS, INDEXES, SECURITY, POLICIES, GRANTS, PROGRAMS].map((query) => ask<Line>(databaseUrl, query)),
   );
   const of = (lines: readonly Line[] | undefined, table: string) =>
     (lines ?? []).filter((line) => line.owner === table).map(({ text }) => text);
@@ -24,10 +23,6 @@ export async function describeSchema(owner: Db): Promise<string> {
     .join('\n\n')
     .replace(/ +$/gm, '')
     .replace(/\n{3,}/g, '\n\n')}\n`;
-}
-
-async function readLines(owner: Db, query: string): Promise<Line[]> {
-  return (await sql.raw<Line>(query).execute(owner)).rows;
 }
 
 /** Plain tables of the public schema, but for the list of migrations itself. */

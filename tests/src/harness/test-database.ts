@@ -31,15 +31,16 @@ export async function createMigratedDatabase(serverUrl: string): Promise<TestDat
 
 /** For example `18.4`. */
 export async function serverVersion(serverUrl: string): Promise<string> {
-  const { rows } = await ask(serverUrl, 'show server_version');
-  return rows[0]?.server_version ?? 'unknown';
+  const [row] = await ask<{ server_version: string }>(serverUrl, 'show server_version');
+  return row?.server_version ?? 'unknown';
 }
 
-async function ask(url: string, statement: string): Promise<pg.QueryResult<{ server_version?: string }>> {
+/** One statement on a connection of its own; answers with its rows. */
+export async function ask<Row extends pg.QueryResultRow>(url: string, statement: string): Promise<Row[]> {
   const client = new pg.Client({ connectionString: url });
   await client.connect();
   try {
-    return await client.query(statement);
+    return (await client.query<Row>(statement)).rows;
   } finally {
     await client.end();
   }
