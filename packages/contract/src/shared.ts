@@ -68,15 +68,11 @@ export const words = (max: number) =>
 export const PRINTABLE = /^[^\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]*$/;
 
 /** An IANA time zone that this machine knows. */
-export const TimeZone = z
-  .string()
-  .max(60)
-  .refine(isTimeZone, 'must be an IANA time zone such as Europe/Oslo')
-  .meta({
-    id: 'TimeZone',
-    description: 'IANA zone of the vessel’s own place; decides what day it is there.',
-    example: 'Europe/Oslo',
-  });
+export const TimeZone = z.string().max(60).refine(isTimeZone, 'must be an IANA time zone such as Europe/Oslo').meta({
+  id: 'TimeZone',
+  description: 'IANA zone of the vessel’s own place; decides what day it is there.',
+  example: 'Europe/Oslo',
+});
 
 /** Names only: an offset such as `+02:00` means the opposite to some programs. */
 function isTimeZone(name: string): boolean {

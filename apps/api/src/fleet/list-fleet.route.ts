@@ -16,7 +16,7 @@ import { presentFleetRow } from './present-fleet-row.ts';
 
 const horizonDays = wholeNumber({ min: 1, max: 3_660 })
   .default(365)
-  .meta({ description: 'How far the horizon reaches, in days; 365 if not given.', example: 365 });
+  .meta({ description: 'How far the horizon reaches, in days; 365 if not given.', default: 365, example: 365 });
 
 const route = createRoute({
   method: 'get',

@@ -65,7 +65,11 @@ export const IF_MATCH = {
 export const VesselPath = z.object({ vesselId: Id });
 export const ItemPath = z.object({ itemId: Id });
 
-type Declared = { description: string; content: { 'application/problem+json': { schema: typeof Problem } } };
+type Declared = {
+  description: string;
+  headers?: z.ZodObject;
+  content: { 'application/problem+json': { schema: typeof Problem; examples: Record<string, { value: Problem }> } };
+};
 
 export function problems<const T extends readonly ProblemType[]>(
   ...types: T
@@ -77,7 +81,26 @@ export function problems<const T extends readonly ProblemType[]>(
 
 function declared(types: readonly ProblemType[]): Declared {
   const description = types.map((type) => `${PROBLEMS[type].title} (\`/problems/${type}\`).`).join(' ');
-  return { description, content: { 'application/problem+json': { schema: Problem } } };
+  const examples = Object.fromEntries(types.map((type) => [type, { value: exampleOf(type) }]));
+  const headers = types.map((type) => HEADERS[type]).find((each) => each !== undefined);
+  return {
+    description,
+    ...(headers && { headers }),
+    content: { 'application/problem+json': { schema: Problem, examples } },
+  };
+}
+
+/** What a problem says in its headers besides. */
+const HEADERS: Partial<Record<ProblemType, z.ZodObject>> = {
+  unauthenticated: z.object({ 'WWW-Authenticate': z.string().meta({ example: 'Bearer realm="garboard"' }) }),
+  stale: z.object({ ETag: etag }),
+};
+
+function exampleOf(type: ProblemType): Problem {
+  const { status, title } = PROBLEMS[type];
+  const errors = [{ pointer: '/on', detail: 'is not on the calendar' }];
+  const instance = '6f1f2a52-7c57-4c3e-9d1b-3a4d5c6e7f80';
+  return { type: `/problems/${type}`, title, status, instance, ...(type === 'invalid' && { errors }) };
 }
 
 export const READ_PROBLEMS = problems('unauthenticated', 'invalid', 'fault');

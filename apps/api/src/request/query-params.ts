@@ -18,7 +18,7 @@ export const wholeNumber = ({ min, max }: { min: number; max: number }) =>
 export const pageQuery = {
   limit: wholeNumber({ min: 1, max: 200 })
     .default(50)
-    .meta({ description: 'Rows a page, 1 to 200; 50 if not given.', example: 50 }),
+    .meta({ description: 'Rows a page, 1 to 200; 50 if not given.', default: 50, example: 50 }),
   cursor: z
     .string()
     .max(2000)

@@ -1,6 +1,6 @@
 /** Everything with a date, ordered by the last day on which nothing is wrong yet. */
 import * as z from 'zod';
-import { Action, Source, StandingCode, WeightCode } from '../item/obligation.ts';
+import { Action, SOURCE_EXAMPLE, Source, StandingCode, WeightCode } from '../item/obligation.ts';
 import { CalendarDay, Id, NextCursor } from '../shared.ts';
 import { SchemeCode } from '../vessel/vessel.ts';
 
@@ -43,7 +43,26 @@ export const DueRow = z
     sentence: z.string(),
     reference: Source,
   })
-  .meta({ id: 'DueRow' });
+  .meta({
+    id: 'DueRow',
+    example: {
+      source: 'obligation',
+      vessel: { id: '0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a', name: 'Marsh Harrier' },
+      item: { id: '0198c5a3-11d2-7f40-8b6e-0c9d3e2f1a4b', kind: 'liferaft', label: 'Liferaft, 6 persons', quantity: 1 },
+      ruleId: 'raft-solas',
+      duty: 'service',
+      scheme: 'solas',
+      weight: 'law',
+      action: { kind: 'service', words: 'Have the liferaft serviced at an approved station' },
+      dueOn: '2026-11-04',
+      overdueAfter: '2026-11-04',
+      standing: 'overdue',
+      days: -21,
+      sentence:
+        'Serviced on 4 November 2025. An inflatable liferaft is serviced at intervals of not more than 12 months, so it is due by 4 November 2026.',
+      reference: SOURCE_EXAMPLE,
+    },
+  });
 export type DueRow = z.infer<typeof DueRow>;
 
 export const DueList = z

@@ -14,6 +14,8 @@ export const HorizonMark = z
   })
   .meta({ id: 'HorizonMark' });
 
+const NONE = { law: 0, certificate: 0, insurer: 0, maker: 0, common_practice: 0, own: 0 };
+
 export const FleetRow = z
   .object({
     vesselId: Id,
@@ -26,7 +28,34 @@ export const FleetRow = z
     laidUp: z.array(z.object({ from: CalendarDay, to: orNull(CalendarDay) })),
     marks: z.array(HorizonMark),
   })
-  .meta({ id: 'FleetRow' });
+  .meta({
+    id: 'FleetRow',
+    example: {
+      vesselId: '0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a',
+      name: 'Marsh Harrier',
+      type: 'sloop',
+      lengthOverallM: 9.6,
+      counts: { overdue: { ...NONE, law: 1 }, due: NONE, in_date: { ...NONE, law: 2, maker: 4 }, unknown: NONE },
+      oldestOverdueAfter: '2026-11-04',
+      nextOverdueAfter: '2027-03-31',
+      laidUp: [{ from: '2026-11-02', to: null }],
+      marks: [
+        {
+          on: '2027-03-31',
+          mark: 'replace',
+          standing: 'in_date',
+          things: [
+            {
+              itemId: '0198c5a3-11d2-7f40-8b6e-0c9d3e2f1a4b',
+              ruleId: 'flare-usrec',
+              label: 'Hand flares, red',
+              words: 'Replace the flares',
+            },
+          ],
+        },
+      ],
+    },
+  });
 export type FleetRow = z.infer<typeof FleetRow>;
 
 export const Fleet = z

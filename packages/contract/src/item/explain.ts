@@ -51,10 +51,8 @@ export const ExplainRequest = z
   });
 export type ExplainRequest = z.infer<typeof ExplainRequest>;
 
-export const Explained = z
-  .object({ asOf: CalendarDay, items: z.array(Obligation), nextCursor: z.null() })
-  .meta({
-    id: 'Explained',
-    description: 'Every obligation that the schemes put on such a thing, by `overdueAfter`; without a date last.',
-  });
+export const Explained = z.object({ asOf: CalendarDay, items: z.array(Obligation), nextCursor: z.null() }).meta({
+  id: 'Explained',
+  description: 'Every obligation that the schemes put on such a thing, by `overdueAfter`; without a date last.',
+});
 export type Explained = z.infer<typeof Explained>;

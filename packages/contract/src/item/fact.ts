@@ -102,6 +102,20 @@ export const NewFact = z
   });
 export type NewFact = z.infer<typeof NewFact>;
 
+export const FACT_EXAMPLE = {
+  id: '0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d',
+  itemId: '0198c5a3-11d2-7f40-8b6e-0c9d3e2f1a4b',
+  fact: 'serviced',
+  on: '2025-11-04',
+  outcome: 'passed',
+  doneBy: { capacity: 'liferaft_service_station' },
+  evidence: 'certificate',
+  recordedAt: '2026-11-25T08:12:00Z',
+  recordedBy: 'api_key:0198c5a1-0000-7000-8000-000000000001',
+  corrects: null,
+  struckOutBy: null,
+};
+
 export const Fact = z
   .object({
     id: Id,
@@ -114,7 +128,8 @@ export const Fact = z
     corrects: orNull(Id),
     struckOutBy: orNull(Id).meta({ description: 'The correction that struck this fact out; it stays visible.' }),
   })
-  .meta({ id: 'Fact' });
+
+  .meta({ id: 'Fact', example: FACT_EXAMPLE });
 export type Fact = z.infer<typeof Fact>;
 export const FactPage = pageOf(Fact, 'FactPage');
 export type FactPage = z.infer<typeof FactPage>;

@@ -35,7 +35,12 @@ const particulars = {
   attributes: Attributes.optional(),
 };
 
-export const NewItem = z.strictObject({ kind: ItemKindCode, ...particulars }).meta({ id: 'NewItem' });
+export const NewItem = z
+  .strictObject({ kind: ItemKindCode, ...particulars })
+  .meta({
+    id: 'NewItem',
+    example: { kind: 'liferaft', label: 'Liferaft, 6 persons', zone: 'on deck', attributes: { seasonMonths: 6 } },
+  });
 export type NewItem = z.infer<typeof NewItem>;
 
 /** A change of particulars: what is absent stays, `null` takes it away. */
@@ -52,6 +57,7 @@ export const ItemChange = z
   .meta({
     id: 'ItemChange',
     description: 'What is absent stays; `null` takes it away. `attributes` are replaced whole.',
+    example: { serialNumber: 'R-4471', zone: null },
   });
 export type ItemChange = z.infer<typeof ItemChange>;
 
@@ -67,7 +73,21 @@ export const Item = z
     createdAt: Instant,
     version: z.int().meta({ description: 'Grows with every change and every fact; its `ETag`.' }),
   })
-  .meta({ id: 'Item' });
+  .meta({
+    id: 'Item',
+    example: {
+      id: '0198c5a3-11d2-7f40-8b6e-0c9d3e2f1a4b',
+      vesselId: '0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a',
+      kind: 'liferaft',
+      label: 'Liferaft, 6 persons',
+      zone: 'on deck',
+      quantity: 1,
+      attributes: { seasonMonths: 6 },
+      withdrawn: false,
+      createdAt: '2026-11-25T08:12:00Z',
+      version: 2,
+    },
+  });
 export type Item = z.infer<typeof Item>;
 export const ItemPage = pageOf(Item, 'ItemPage');
 export type ItemPage = z.infer<typeof ItemPage>;

@@ -67,6 +67,50 @@ const dates = {
   windows: z.array(z.object({ opens: CalendarDay, closes: CalendarDay })),
 };
 
+export const SOURCE_EXAMPLE = {
+  publication: 'SOLAS',
+  clause: 'III/20.8.1',
+  address: 'http://imorules.com/Chunk1853486106.html',
+  status: 'read',
+};
+
+export const OBLIGATION_EXAMPLE = {
+  ruleId: 'raft-solas',
+  duty: 'service',
+  scheme: 'solas',
+  weight: 'law',
+  action: { kind: 'service', words: 'Have the liferaft serviced at an approved station' },
+  dueOn: '2026-11-04',
+  overdueAfter: '2026-11-04',
+  latestPermittedOn: '2027-04-04',
+  windows: [],
+  standing: 'overdue',
+  explanation: {
+    sentence:
+      'Serviced on 4 November 2025. An inflatable liferaft is serviced at intervals of not more than 12 months, so it is due by 4 November 2026.',
+    source: SOURCE_EXAMPLE,
+    binds: {
+      limit: '12 months after the last service',
+      on: '2026-11-04',
+      factIds: ['0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d'],
+    },
+    alsoCounted: [],
+    setAside: [],
+    assumed: [],
+    doubts: [],
+    missing: [],
+    wouldChangeIt: [
+      {
+        act: 'serviced',
+        by: ['liferaft_service_station'],
+        plus: 'P12M',
+        ifDoneOn: '2026-11-25',
+        movesTo: '2027-11-25',
+      },
+    ],
+  },
+};
+
 export const Obligation = z
   .object({
     ruleId: z.string(),
@@ -78,7 +122,7 @@ export const Obligation = z
     standing: StandingCode,
     explanation: Explanation,
   })
-  .meta({ id: 'Obligation' });
+  .meta({ id: 'Obligation', example: OBLIGATION_EXAMPLE });
 export type Obligation = z.infer<typeof Obligation>;
 
 export const ObligationList = z

@@ -1,8 +1,8 @@
 /** A fact just recorded, with what it changed. */
 import * as z from 'zod';
 import { CalendarDay } from '../shared.ts';
-import { Fact } from './fact.ts';
-import { Obligation } from './obligation.ts';
+import { FACT_EXAMPLE, Fact } from './fact.ts';
+import { OBLIGATION_EXAMPLE, Obligation } from './obligation.ts';
 
 export const RecordedFact = z
   .object({
@@ -11,5 +11,8 @@ export const RecordedFact = z
     obligations: z.array(Obligation).meta({ description: 'Every obligation of the item after this fact.' }),
     doubts: z.array(z.string()).meta({ description: 'What looks odd about the fact although it was accepted.' }),
   })
-  .meta({ id: 'RecordedFact' });
+  .meta({
+    id: 'RecordedFact',
+    example: { fact: FACT_EXAMPLE, asOf: '2026-11-25', obligations: [OBLIGATION_EXAMPLE], doubts: [] },
+  });
 export type RecordedFact = z.infer<typeof RecordedFact>;

@@ -2,7 +2,7 @@
 import * as z from 'zod';
 import { CAPACITY_CODES, FACT_CODES, TEST_CODES } from '../item/fact.ts';
 import { ItemKindCode } from '../item/item.ts';
-import { Action, Source, WeightCode } from '../item/obligation.ts';
+import { Action, SOURCE_EXAMPLE, Source, WeightCode } from '../item/obligation.ts';
 import { pageOf } from '../shared.ts';
 import { EVENT_CODES } from '../vessel/situation.ts';
 import { SchemeCode } from '../vessel/vessel.ts';
@@ -70,7 +70,28 @@ export const Rule = z
     alsoAsks: z.array(z.string()).meta({ description: 'What the clause asks besides, and is not worked out here.' }),
     reads: Reads,
   })
-  .meta({ id: 'Rule' });
+  .meta({
+    id: 'Rule',
+    example: {
+      id: 'raft-solas',
+      scheme: 'solas',
+      weight: 'law',
+      kinds: ['liferaft'],
+      inWords: 'An inflatable liferaft is serviced at intervals of not more than 12 months, at an approved station.',
+      source: SOURCE_EXAMPLE,
+      duties: [
+        {
+          id: 'service',
+          action: { kind: 'service', words: 'Have the liferaft serviced at an approved station' },
+          inWords: 'An inflatable liferaft is serviced at intervals of not more than 12 months',
+          resets: [{ act: 'serviced', by: ['liferaft_service_station'] }],
+        },
+      ],
+      checks: [],
+      alsoAsks: [],
+      reads: { facts: ['extended', 'serviced'], tests: [], attributes: [], events: [] },
+    },
+  });
 export type Rule = z.infer<typeof Rule>;
 export const RulePage = pageOf(Rule, 'RulePage');
 
@@ -85,7 +106,25 @@ export const ItemKind = z
       .meta({ description: 'The facts that such a thing usually has, and where each date is usually found.' }),
     attributes: z.array(Attribute),
   })
-  .meta({ id: 'ItemKind' });
+  .meta({
+    id: 'ItemKind',
+    example: {
+      id: 'liferaft',
+      itemClass: 'liferaft',
+      name: 'inflatable liferaft',
+      zone: 'on deck',
+      dates: [{ fact: 'serviced', whereFound: 'the service certificate' }],
+      attributes: [
+        {
+          name: 'seasonMonths',
+          type: 'number',
+          is: 'months',
+          words: 'how many months a year the vessel operates',
+          whereFound: 'the operating schedule',
+        },
+      ],
+    },
+  });
 export type ItemKind = z.infer<typeof ItemKind>;
 export const ItemKindPage = pageOf(ItemKind, 'ItemKindPage');
 
@@ -97,6 +136,15 @@ export const Scheme = z
     always: z.boolean().meta({ description: 'Applies to every vessel without being chosen.' }),
     about: z.string(),
   })
-  .meta({ id: 'Scheme' });
+  .meta({
+    id: 'Scheme',
+    example: {
+      id: 'solas',
+      name: 'SOLAS',
+      weight: 'law',
+      always: false,
+      about: 'The Safety of Life at Sea convention with the IMO resolutions and circulars under it.',
+    },
+  });
 export type Scheme = z.infer<typeof Scheme>;
 export const SchemePage = pageOf(Scheme, 'SchemePage');

@@ -10,12 +10,25 @@ const situation = {
   underRepair: z.boolean().default(false),
 };
 
-export const NewSituation = z.strictObject(situation).meta({ id: 'NewSituation' });
+export const NewSituation = z
+  .strictObject(situation)
+  .meta({ id: 'NewSituation', example: { from: '2026-11-02', place: 'ashore', use: 'laid_up' } });
 export type NewSituation = z.infer<typeof NewSituation>;
 
 export const Situation = z
   .object({ id: Id, ...situation, dismantled: z.boolean(), underRepair: z.boolean(), recordedAt: Instant })
-  .meta({ id: 'Situation' });
+  .meta({
+    id: 'Situation',
+    example: {
+      id: '0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d',
+      from: '2026-11-02',
+      place: 'ashore',
+      use: 'laid_up',
+      dismantled: false,
+      underRepair: false,
+      recordedAt: '2026-11-25T08:12:00Z',
+    },
+  });
 export type Situation = z.infer<typeof Situation>;
 export const SituationPage = pageOf(Situation, 'SituationPage');
 export type SituationPage = z.infer<typeof SituationPage>;
@@ -39,12 +52,21 @@ const event = {
   note: words(2000).optional(),
 };
 
-export const NewVesselEvent = z.strictObject(event).meta({ id: 'NewVesselEvent' });
+export const NewVesselEvent = z
+  .strictObject(event)
+  .meta({ id: 'NewVesselEvent', example: { event: 'inspection', on: '2027-03-18', planned: true } });
 export type NewVesselEvent = z.infer<typeof NewVesselEvent>;
 
-export const VesselEvent = z
-  .object({ id: Id, ...event, planned: z.boolean(), recordedAt: Instant })
-  .meta({ id: 'VesselEvent' });
+export const VesselEvent = z.object({ id: Id, ...event, planned: z.boolean(), recordedAt: Instant }).meta({
+  id: 'VesselEvent',
+  example: {
+    id: '0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d',
+    event: 'inspection',
+    on: '2027-03-18',
+    planned: true,
+    recordedAt: '2026-11-25T08:12:00Z',
+  },
+});
 export type VesselEvent = z.infer<typeof VesselEvent>;
 export const VesselEventPage = pageOf(VesselEvent, 'VesselEventPage');
 export type VesselEventPage = z.infer<typeof VesselEventPage>;

@@ -57,7 +57,18 @@ const particulars = z.object(known).partial().shape;
 
 export const NewVessel = z
   .strictObject({ name, ...particulars, schemes: schemes.optional(), timeZone: TimeZone.optional() })
-  .meta({ id: 'NewVessel', description: 'Without `timeZone` she keeps the organisation’s.' });
+  .meta({
+    id: 'NewVessel',
+    description: 'Without `timeZone` she keeps the organisation’s.',
+    example: {
+      name: 'Marsh Harrier',
+      type: 'sloop',
+      builtYear: 1998,
+      lengthOverallM: 9.6,
+      schemes: ['uk_small_commercial'],
+      timeZone: 'Europe/London',
+    },
+  });
 export type NewVessel = z.infer<typeof NewVessel>;
 
 /** A change of particulars: what is absent stays, `null` takes it away. */
@@ -71,6 +82,7 @@ export const VesselChange = z
   .meta({
     id: 'VesselChange',
     description: 'What is absent stays; `null` takes it away. `identifiers` and `schemes` are replaced whole.',
+    example: { homePort: 'Lymington', rig: null },
   });
 export type VesselChange = z.infer<typeof VesselChange>;
 
@@ -84,7 +96,22 @@ export const Vessel = z
     createdAt: Instant,
     version: z.int(),
   })
-  .meta({ id: 'Vessel' });
+  .meta({
+    id: 'Vessel',
+    example: {
+      id: '0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a',
+      name: 'Marsh Harrier',
+      type: 'sloop',
+      builtYear: 1998,
+      lengthOverallM: 9.6,
+      identifiers: { callSign: 'MHRR4' },
+      value: { amount: '18500.00', currency: 'GBP' },
+      schemes: ['uk_small_commercial'],
+      timeZone: 'Europe/London',
+      createdAt: '2026-11-25T08:12:00Z',
+      version: 3,
+    },
+  });
 export type Vessel = z.infer<typeof Vessel>;
 
 export const VesselPage = pageOf(Vessel, 'VesselPage');

@@ -1,0 +1,67 @@
+/** Whether an answer is what the served document promises: its status, its media type, its body to the last property. */
+import * as z from 'zod';
+
+type Schema = { readonly [key: string]: unknown };
+type Media = { readonly schema?: Schema };
+export type Operation = {
+  readonly operationId: string;
+  readonly security?: readonly Schema[];
+  readonly requestBody?: { readonly content: Readonly<Record<string, Media>> };
+  readonly responses: Readonly<Record<string, { readonly content?: Readonly<Record<string, Media>> }>>;
+};
+export type OpenApi = {
+  readonly paths: Readonly<Record<string, Readonly<Record<string, Operation>>>>;
+  readonly components: { readonly schemas: Readonly<Record<string, Schema>> };
+};
+
+export type Answer = { readonly status: number; readonly contentType: string | null; readonly body: unknown };
+
+/** What is wrong with an answer, in words; empty when it conforms. */
+export function conformance(document: OpenApi): (method: string, path: string, answer: Answer) => string[] {
+  const validator = validators(document);
+  return (method, path, { status, contentType, body }) => {
+    const operation = findOperation(document, method, path);
+    if (!operation) return status < 400 ? ['answers although the document has no such operation'] : [];
+    const declared = operation.responses[status];
+    if (!declared) return [`${operation.operationId} does not declare ${status}`];
+    if (!declared.content) return body === undefined ? [] : [`${operation.operationId} declares no body for ${status}`];
+    const schema = declared.content[contentType ?? '']?.schema;
+    if (!schema) return [`${operation.operationId} does not declare ${contentType} for ${status}`];
+    const { error } = validator(schema).safeParse(body);
+    return (error?.issues ?? []).map(
+      (issue) => `${operation.operationId} ${status} /${issue.path.join('/')}: ${issue.message}`,
+    );
+  };
+}
+
+export function findOperation(document: OpenApi, method: string, path: string): Operation | undefined {
+  const template = Object.keys(document.paths).find((each) => matches(each, path));
+  return template === undefined ? undefined : document.paths[template]?.[method.toLowerCase()];
+}
+
+function matches(template: string, path: string): boolean {
+  return new RegExp(`^${template.replaceAll('.', '[.]').replaceAll(/\{\w+\}/g, '[^/]+')}$`).test(path);
+}
+
+/** Reads a schema of the document strictly: a property that it does not name is a fault. */
+export function validators({ components }: OpenApi): (schema: Schema) => z.ZodType {
+  const $defs = closed(components.schemas) as Schema;
+  const known = new Map<Schema, z.ZodType>();
+  return (schema) => {
+    const validator = known.get(schema) ?? z.fromJSONSchema({ ...(closed(schema) as Schema), $defs } as never);
+    known.set(schema, validator);
+    return validator;
+  };
+}
+
+function closed(node: unknown): unknown {
+  if (Array.isArray(node)) return node.map(closed);
+  if (typeof node !== 'object' || node === null) return node;
+  const entries = Object.entries(node).filter(([key]) => key !== 'example');
+  const copy = Object.fromEntries(
+    entries.map(([key, value]) => [key, key === '$ref' ? local(String(value)) : closed(value)]),
+  );
+  return copy.type === 'object' && copy.properties ? { additionalProperties: false, ...copy } : copy;
+}
+
+const local = (reference: string) => reference.replace('#/components/schemas/', '#/$defs/');
