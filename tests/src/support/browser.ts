@@ -38,7 +38,7 @@ export async function expectNoAxeViolations(page: Page): Promise<void> {
   const words = violations.flatMap(({ id, help, nodes }) =>
     nodes.map(({ html, failureSummary }) => `${id}: ${help}\n  ${html}\n  ${failureSummary}`),
   );
-  expect(words, `axe on ${page.url()}`).toEqual([]);
+  if (words.length > 0) throw new Error(`axe on ${page.url()}:\n${words.join('\n')}`);
   expect(passes.length, 'axe looked at something').toBeGreaterThan(0);
 }
 
