@@ -18,7 +18,7 @@ export type Scheduler = { stop(): Promise<void> };
 export const JOBS: readonly Job[] = [checkStandings, forgetRunOut];
 
 export async function startScheduler(deps: SchedulerDeps): Promise<Scheduler> {
-  await installJobs(deps.owner);
+  await installJobs(deps.url, deps.owner);
   const boss = new PgBoss({
     connectionString: deps.url,
     options: '-c role=garboard_app',
