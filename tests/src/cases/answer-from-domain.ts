@@ -1,0 +1,80 @@
+/** Answers a case's request from the rules engine itself, in the words of the API. */
+import { type Day, formatDay, parseDay } from '@garboard/domain/calendar/day.ts';
+import { parseRecordedDate } from '@garboard/domain/calendar/recorded-date.ts';
+import { standingOn } from '@garboard/domain/due-list/standing.ts';
+import type { Fact } from '@garboard/domain/item/fact.ts';
+import { findItemKind } from '@garboard/domain/item/item-kind.ts';
+import type { Obligation } from '@garboard/domain/item/obligation.ts';
+import { workOutObligations } from '@garboard/domain/item/work-out-obligations.ts';
+import { SCHEME_IDS, type SchemeId } from '@garboard/domain/rule/scheme.ts';
+import { VESSEL_EVENTS, type VesselEvent } from '@garboard/domain/vessel/situation.ts';
+import type { Answered } from './differences.ts';
+import type { ExplainBody, StatedFact } from './read-cases.ts';
+
+/** Before any `knownAt`: always known. */
+const ALWAYS = '0000-01-01T00:00:00Z';
+
+export function answerFromDomain({
+  kind,
+  attributes,
+  schemes,
+  facts,
+  events,
+  asOf,
+  knownAt,
+}: ExplainBody): readonly Answered[] {
+  const known = findItemKind(kind);
+  if (!known) throw new Error(`no kind of item: ${kind}`);
+  const item = { kind: known.id, attributes: attributes ?? {}, facts: facts.map(toFact) };
+  const vessel = { schemes: schemes.map(toScheme), situations: [], events: (events ?? []).map(toEvent) };
+  const cut = { asOf: toDay(asOf), ...(knownAt !== undefined && { knownAt }) };
+  return workOutObligations(item, vessel, cut).map((obligation) => show(obligation, cut.asOf));
+}
+
+function toFact({ on, until, readOn, ...stated }: StatedFact, at: number): Fact {
+  const date = parseRecordedDate(on);
+  if (!date) throw new Error(`no date: ${on}`);
+  return {
+    id: `${at}`,
+    outcome: 'passed',
+    evidence: 'unknown',
+    recordedAt: ALWAYS,
+    ...stated,
+    on: date,
+    ...(until !== undefined && { until: toDay(until) }),
+    ...(readOn !== undefined && { readOn: toDay(readOn) }),
+  } as Fact;
+}
+
+function toEvent({ event, on, planned }: NonNullable<ExplainBody['events']>[number], at: number): VesselEvent {
+  const known = VESSEL_EVENTS.find((each) => each === event);
+  if (!known) throw new Error(`no event: ${event}`);
+  return { id: `${at}`, event: known, on: toDay(on), planned: planned ?? false, recordedAt: ALWAYS };
+}
+
+function toScheme(text: string): SchemeId {
+  const scheme = SCHEME_IDS.find((each) => each === text);
+  if (!scheme) throw new Error(`no scheme: ${text}`);
+  return scheme;
+}
+
+function toDay(text: string): Day {
+  const day = parseDay(text);
+  if (day === null) throw new Error(`no day: ${text}`);
+  return day;
+}
+
+function show({ ruleId, duty, outcome, explanation }: Obligation, asOf: Day): Answered {
+  const about = { ruleId, duty, standing: standingOn(outcome, asOf), explanation };
+  if (outcome.kind === 'undated') return { ...about, windows: [] };
+  const { dueOn, overdueAfter, expiresOn, replaceBy, latestPermittedOn, windows } = outcome;
+  return {
+    ...about,
+    dueOn: formatDay(dueOn),
+    overdueAfter: formatDay(overdueAfter),
+    ...(expiresOn !== undefined && { expiresOn: formatDay(expiresOn) }),
+    ...(replaceBy !== undefined && { replaceBy: formatDay(replaceBy) }),
+    ...(latestPermittedOn !== undefined && { latestPermittedOn: formatDay(latestPermittedOn) }),
+    windows: windows.map(({ opens, closes }) => ({ opens: formatDay(opens), closes: formatDay(closes) })),
+  };
+}
