@@ -2,21 +2,15 @@
 import { mkdirSync } from 'node:fs';
 import path from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
-import { type Browser, type BrowserContext, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, onTestFinished } from 'vitest';
-import { findBrowser } from './browser-program.ts';
+import { launchBrowser } from './launch-browser.ts';
 
-const FLAGS = ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--no-first-run'];
 const WCAG_2_2_AA = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 const SCREENSHOTS = new URL('../../../.cache/screenshots/', import.meta.url).pathname;
 
 export const DESKTOP = { width: 1280, height: 900 };
 export const PHONE = { width: 390, height: 844 };
-
-export async function launchBrowser(): Promise<Browser> {
-  const { executablePath, env } = await findBrowser();
-  return chromium.launch({ executablePath, args: FLAGS, env: { ...(process.env as Record<string, string>), ...env } });
-}
 
 /** Opens a browser for the whole test file; what it gives back opens a context that is closed with its test. */
 export function useBrowser(): (options?: BrowserContextOptions) => Promise<BrowserContext> {
