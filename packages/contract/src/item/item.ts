@@ -35,12 +35,10 @@ const particulars = {
   attributes: Attributes.optional(),
 };
 
-export const NewItem = z
-  .strictObject({ kind: ItemKindCode, ...particulars })
-  .meta({
-    id: 'NewItem',
-    example: { kind: 'liferaft', label: 'Liferaft, 6 persons', zone: 'on deck', attributes: { seasonMonths: 6 } },
-  });
+export const NewItem = z.strictObject({ kind: ItemKindCode, ...particulars }).meta({
+  id: 'NewItem',
+  example: { kind: 'liferaft', label: 'Liferaft, 6 persons', zone: 'on deck', attributes: { seasonMonths: 6 } },
+});
 export type NewItem = z.infer<typeof NewItem>;
 
 /** A change of particulars: what is absent stays, `null` takes it away. */

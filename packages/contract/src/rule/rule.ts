@@ -94,6 +94,7 @@ export const Rule = z
   });
 export type Rule = z.infer<typeof Rule>;
 export const RulePage = pageOf(Rule, 'RulePage');
+export type RulePage = z.infer<typeof RulePage>;
 
 export const ItemKind = z
   .object({
@@ -127,6 +128,7 @@ export const ItemKind = z
   });
 export type ItemKind = z.infer<typeof ItemKind>;
 export const ItemKindPage = pageOf(ItemKind, 'ItemKindPage');
+export type ItemKindPage = z.infer<typeof ItemKindPage>;
 
 export const Scheme = z
   .object({
@@ -148,3 +150,4 @@ export const Scheme = z
   });
 export type Scheme = z.infer<typeof Scheme>;
 export const SchemePage = pageOf(Scheme, 'SchemePage');
+export type SchemePage = z.infer<typeof SchemePage>;

@@ -1,0 +1,102 @@
+import type { Explained } from '@garboard/contract/item/explain.ts';
+import type { Problem } from '@garboard/contract/problem.ts';
+import type { VesselPage } from '@garboard/contract/vessel/vessel.ts';
+import { signedIn } from '@garboard/tests/support/api.ts';
+import { pools } from '@garboard/tests/support/database.ts';
+import { mintOrganisation } from '@garboard/tests/support/organisation.ts';
+import { describe, expect, it } from 'vitest';
+
+const PATH = '/v1/due-dates/explain';
+const SERVICED = { id: 'last', fact: 'serviced', on: '2025-11-04', doneBy: { capacity: 'liferaft_service_station' } };
+const RAFT = { kind: 'liferaft', schemes: ['solas'], facts: [SERVICED], asOf: '2026-11-25' };
+
+const service = ({ items }: Explained) => items.find(({ ruleId }) => ruleId === 'raft-solas');
+
+describe('POST /v1/due-dates/explain', () => {
+  it('works due dates out from facts that are nowhere stored', async () => {
+    const viewer = await signedIn('viewer');
+
+    const { status, body } = await viewer.post<Explained>(PATH, RAFT);
+
+    expect(status).toBe(200);
+    expect(body.asOf).toBe('2026-11-25');
+    expect(service(body)).toMatchObject({ dueOn: '2026-11-04', latestPermittedOn: '2027-04-04', standing: 'overdue' });
+    expect(service(body)?.explanation.binds?.factIds).toEqual(['last']);
+    expect((await viewer.get<VesselPage>('/v1/vessels')).body.items).toEqual([]);
+  });
+
+  it('counts neither what was struck out, nor what came after the day, nor what was learned too late', async () => {
+    const viewer = await signedIn('viewer');
+    const later = { ...SERVICED, id: 'later', on: '2026-06-01' };
+    const ask = async (facts: readonly object[], more = {}) =>
+      service((await viewer.post<Explained>(PATH, { ...RAFT, ...more, facts })).body)?.dueOn;
+
+    expect(await ask([SERVICED, later])).toBe('2027-06-01');
+    expect(await ask([SERVICED, later], { asOf: '2026-05-31' })).toBe('2026-11-04');
+    expect(await ask([SERVICED, { ...later, corrects: 'last', on: '2024-06-01' }])).toBe('2025-06-01');
+    expect(
+      await ask([SERVICED, { ...later, recordedAt: '2026-07-01T00:00:00Z' }], { knownAt: '2026-06-30T00:00:00Z' }),
+    ).toBe('2026-11-04');
+  });
+
+  it('takes events and attributes into account', async () => {
+    const viewer = await signedIn('viewer');
+
+    const { body } = await viewer.post<Explained>(PATH, {
+      kind: 'hand_flare',
+      schemes: ['us_sailing_school'],
+      facts: [{ fact: 'printed_expiry', on: '2026-05-31' }],
+      events: [{ event: 'inspection', on: '2026-08-20', planned: true }],
+      asOf: '2026-05-01',
+    });
+
+    expect(body.items).toContainEqual(expect.objectContaining({ expiresOn: '2026-05-31', replaceBy: '2026-08-20' }));
+  });
+
+  it('takes today from the vessel’s place, or else from the organisation’s', async () => {
+    const viewer = await signedIn('viewer', await mintOrganisation(pools, 'Pacific/Kiritimati'));
+    const { asOf, ...undated } = RAFT;
+
+    const home = await viewer.post<Explained>(PATH, undated);
+    const away = await viewer.post<Explained>(PATH, { ...undated, vessel: { timeZone: 'UTC' } });
+
+    expect([home.body.asOf, away.body.asOf]).toEqual(['2026-11-26', '2026-11-25']);
+  });
+
+  it('names every fault at once', async () => {
+    const viewer = await signedIn('viewer');
+
+    const { status, body } = await viewer.post<Problem>(PATH, {
+      kind: 'Liferaft!',
+      schemes: ['navy'],
+      facts: [{ fact: 'serviced', on: '2026-02-30' }, { fact: 'mended' }],
+      events: [{ event: 'inspection', on: 'soon' }],
+      asOf: '1066-10-14',
+      owner: 'me',
+    });
+
+    expect(status).toBe(422);
+    expect(body.errors?.map(({ pointer }) => pointer).sort()).toEqual([
+      '/asOf',
+      '/events/0/on',
+      '/facts/0/on',
+      '/facts/1/fact',
+      '/facts/1/on',
+      '/kind',
+      '/owner',
+      '/schemes/0',
+    ]);
+  });
+
+  it('names what no schema sees: an unknown kind, a name used twice, a correction of nothing', async () => {
+    const viewer = await signedIn('viewer');
+
+    const { body } = await viewer.post<Problem>(PATH, {
+      ...RAFT,
+      kind: 'sea_anchor',
+      facts: [SERVICED, { ...SERVICED, corrects: 'nothing' }],
+    });
+
+    expect(body.errors?.map(({ pointer }) => pointer)).toEqual(['/kind', '/facts/1/id', '/facts/1/corrects']);
+  });
+});

@@ -1,0 +1,87 @@
+import type { Problem } from '@garboard/contract/problem.ts';
+import type { ItemKindPage, Rule, RulePage, SchemePage } from '@garboard/contract/rule/rule.ts';
+import { ITEM_KINDS } from '@garboard/domain/item/item-kind.ts';
+import { RULES } from '@garboard/domain/rule/rules.ts';
+import { SCHEMES } from '@garboard/domain/rule/scheme.ts';
+import { signedIn } from '@garboard/tests/support/api.ts';
+import { describe, expect, it } from 'vitest';
+
+type Listed = { readonly items: readonly { readonly id: string }[]; readonly nextCursor: string | null };
+const ids = (all: readonly { readonly id: string }[]) => all.map(({ id }) => id);
+
+async function everyPage(path: string): Promise<string[]> {
+  const viewer = await signedIn('viewer');
+  const { body: first } = await viewer.get<Listed>(`${path}?limit=5`);
+  const { body: rest } = await viewer.get<Listed>(`${path}?limit=200&cursor=${first.nextCursor}`);
+  expect([first.items.length, rest.nextCursor]).toEqual([5, null]);
+  return ids([...first.items, ...rest.items]);
+}
+
+describe('the catalogue', () => {
+  it('gives every rule, kind and scheme once, page after page, to whoever may read', async () => {
+    expect(await everyPage('/v1/rules')).toEqual(ids(RULES));
+    expect(await everyPage('/v1/item-kinds')).toEqual(ids(ITEM_KINDS));
+    expect(await everyPage('/v1/schemes')).toEqual(ids(SCHEMES));
+  });
+
+  it('gives each rule its source and what it reads', async () => {
+    const viewer = await signedIn('viewer');
+
+    const { body } = await viewer.get<Rule>('/v1/rules/raft-solas');
+
+    expect(body).toMatchObject({
+      scheme: 'solas',
+      weight: 'law',
+      source: { publication: 'SOLAS', clause: 'III/20.8.1', status: 'read' },
+    });
+    expect(body.reads.facts).toEqual(expect.arrayContaining(['serviced', 'extended']));
+    expect(body.duties[0]?.resets).toContainEqual({ act: 'serviced', by: ['liferaft_service_station'] });
+  });
+
+  it('lists the rules of a scheme, and those for a kind', async () => {
+    const viewer = await signedIn('viewer');
+
+    const { body: solas } = await viewer.get<RulePage>('/v1/rules?scheme=solas&limit=200');
+    const { body: hoses } = await viewer.get<RulePage>('/v1/rules?kind=gas_hose&limit=200');
+
+    expect(ids(solas.items)).toEqual(ids(RULES.filter(({ scheme }) => scheme === 'solas')));
+    expect(ids(hoses.items)).toEqual(ids(RULES.filter(({ kinds }) => kinds.includes('gas_hose'))));
+    expect(hoses.items.length).toBeGreaterThan(0);
+  });
+
+  it('tells the choices that an attribute has', async () => {
+    const viewer = await signedIn('viewer');
+
+    const { body } = await viewer.get<ItemKindPage>('/v1/item-kinds?limit=200');
+
+    const standard = body.items.find(({ id }) => id === 'liferaft')?.attributes.find(({ name }) => name === 'standard');
+    expect(standard).toMatchObject({ type: 'string', is: 'choice' });
+    expect(standard?.choices?.map(({ value }) => value)).toContain('solas');
+  });
+
+  it('says which schemes apply without being chosen', async () => {
+    const viewer = await signedIn('viewer');
+
+    const { body } = await viewer.get<SchemePage>('/v1/schemes?limit=200');
+
+    expect(ids(body.items.filter(({ always }) => always))).toEqual(['maker', 'common_practice']);
+  });
+
+  it('knows no rule that is not in it', async () => {
+    const viewer = await signedIn('viewer');
+
+    expect((await viewer.get('/v1/rules/raft-of-the-medusa')).status).toBe(404);
+  });
+
+  it.each(['/v1/rules', '/v1/item-kinds', '/v1/schemes'])('refuses a bad page of %s', async (path) => {
+    const viewer = await signedIn('viewer');
+
+    const { body: limit } = await viewer.get<Problem>(`${path}?limit=0`);
+    const { body: cursor } = await viewer.get<Problem>(`${path}?cursor=zz`);
+
+    expect([limit, cursor].map(({ errors }) => errors?.map(({ pointer }) => pointer))).toEqual([
+      ['#query/limit'],
+      ['#query/cursor'],
+    ]);
+  });
+});
