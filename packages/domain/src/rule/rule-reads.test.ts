@@ -1,0 +1,39 @@
+import { expect, it } from 'vitest';
+import { ruleReads } from './rule-reads.ts';
+import { findRule, RULES } from './rules.ts';
+
+const readsOf = (id: string) => {
+  const rule = findRule(id);
+  if (!rule) throw new Error(`no rule ${id}`);
+  return ruleReads(rule);
+};
+
+it.each([
+  ['lpg-hose', { facts: ['installed', 'manufactured', 'printed_expiry', 'replaced'] }],
+  ['raft-solas', { facts: ['extended', 'serviced'], attributes: ['extendedInterval'] }],
+  ['raft-nap', { facts: ['manufactured', 'serviced', 'tested'], tests: ['necessary_additional_pressure'] }],
+  ['raft-pack', { facts: ['printed_expiry', 'replaced'], events: ['liferaft_service'] }],
+  ['raft-9650', { facts: ['serviced'], attributes: ['makerIntervalMonths', 'packedContentsExpireOn', 'standard'] }],
+  ['rig-coi', { facts: ['inspected'], events: ['inspection'] }],
+  ['pyro-us-mfr', { facts: ['manufactured', 'printed_expiry'] }],
+  [
+    'raft-ca',
+    {
+      facts: ['manufactured', 'serviced'],
+      attributes: [
+        'conventionShip',
+        'cylinderTestValidTo',
+        'dryStoredOffSeason',
+        'extendedInterval',
+        'operatesOnlyMonthsMeanDailyMinAbove0C',
+        'seasonMonths',
+      ],
+    },
+  ],
+])('%s reads what its shape says, each once', (id, reads) => {
+  expect(readsOf(id)).toEqual({ tests: [], attributes: [], events: [], ...reads });
+});
+
+it('no rule reads nothing', () => {
+  expect(RULES.filter((rule) => ruleReads(rule).facts.length === 0).map(({ id }) => id)).toEqual([]);
+});
