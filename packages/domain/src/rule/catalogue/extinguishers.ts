@@ -87,6 +87,7 @@ export const EXTINGUISHER_RULES: readonly Rule[] = [
     },
     alsoAsks: [
       'One extinguisher of each type and year is discharged every 5 years: a sample over the fleet, not worked out here.',
+      'An extinguisher that fails its hydraulic test is taken out of use: record the withdrawal.',
     ],
     duties: [
       {

@@ -14,7 +14,10 @@ import { readSecondGeneration, type SecondGeneration } from './second-generation
 
 type Common = { readonly hex: string; readonly country: Country };
 
-export type BeaconId = Decoded<Common & (({ readonly generation: 'first' } & Protocol) | SecondGeneration)>;
+/** `carriesPosition`: where an id of a location protocol has the bits for "none", other bits stand. */
+type FirstGeneration = Protocol & { readonly generation: 'first'; readonly carriesPosition: boolean };
+
+export type BeaconId = Decoded<Common & (FirstGeneration | SecondGeneration)>;
 
 export function decodeBeaconId(text: string): BeaconId | NotOne {
   const hex = text.trim().toUpperCase();
@@ -32,14 +35,17 @@ function firstGeneration(hex: string): BeaconId | NotOne {
   const country = countryOfMid(bits.number(27, 36));
   if (!country) return noCountry(bits.number(27, 36));
   const protocol = readProtocol(bits, country.mid);
-  const doubts = [...country.doubts, ...protocol.doubts, ...doubtsOfBits(bits.text(26, 85))];
-  return { kind: 'decoded', generation: 'first', hex, country, ...protocol, doubts };
+  const sixty = bits.text(26, 85);
+  const carriesPosition = withoutPosition(sixty) !== sixty;
+  const doubts = [...country.doubts, ...protocol.doubts, ...doubtsOfBits(sixty, carriesPosition)];
+  return { kind: 'decoded', generation: 'first', hex, country, ...protocol, carriesPosition, doubts };
 }
 
-function doubtsOfBits(sixty: string): string[] {
+function doubtsOfBits(sixty: string, carriesPosition: boolean): string[] {
   if (/^(0*|1*)$/.test(sixty.slice(15))) return ['All bits of the identity are the same: was it ever coded?'];
-  if (withoutPosition(sixty) === sixty) return [];
-  return ['It carries a position; an id is written without one, so it may be cut from a transmitted message.'];
+  return carriesPosition
+    ? ['It carries a position; an id is written without one, so it may be cut from a transmitted message.']
+    : [];
 }
 
 function secondGeneration(hex: string): BeaconId | NotOne {

@@ -10,8 +10,8 @@ import { binaryToHex, bitsOf, hexToBinary } from './beacon-bits.ts';
 import { withoutPosition } from './beacon-position.ts';
 import { type Decoded, type NotOne, notOne } from './decoded.ts';
 
-/** `id` is the beacon's 15-character id. */
-export type BeaconMessage = Decoded<{ readonly id: string }>;
+/** `id` is the beacon's 15-character id; `parities` are the bits of the two fields, both found right. */
+export type BeaconMessage = Decoded<{ readonly id: string; readonly parities: readonly [string, string] }>;
 
 export const MESSAGE_LENGTH = 30;
 
@@ -24,9 +24,10 @@ export function decodeBeaconMessage(text: string): BeaconMessage | NotOne {
   const bits = bitsOf(hexToBinary(hex), 25);
   if (bits.text(25, 25) === '0')
     return notOne('It says of itself that it is a short message, and these have fewer characters.');
-  if (parity(bits.text(25, 85), FIRST_GENERATOR) !== bits.text(86, 106)) return wrongParity('first');
-  if (parity(bits.text(107, 132), SECOND_GENERATOR) !== bits.text(133, 144)) return wrongParity('second');
-  return { kind: 'decoded', id: binaryToHex(withoutPosition(bits.text(26, 85))), doubts: [] };
+  const parities = [bits.text(86, 106), bits.text(133, 144)] as const;
+  if (parity(bits.text(25, 85), FIRST_GENERATOR) !== parities[0]) return wrongParity('first');
+  if (parity(bits.text(107, 132), SECOND_GENERATOR) !== parities[1]) return wrongParity('second');
+  return { kind: 'decoded', id: binaryToHex(withoutPosition(bits.text(26, 85))), parities, doubts: [] };
 }
 
 function wrongParity(field: string): NotOne {
@@ -34,7 +35,7 @@ function wrongParity(field: string): NotOne {
 }
 
 /** The remainder of the message, with room for the parity behind it, by the generator: BCH parity. */
-export function parity(message: string, generator: string): string {
+function parity(message: string, generator: string): string {
   const width = generator.length - 1;
   const rest = [...message, ...'0'.repeat(width)].map(Number);
   for (let place = 0; place < message.length; place++) {

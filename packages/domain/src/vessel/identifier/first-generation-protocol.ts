@@ -24,12 +24,14 @@ export type Protocol = {
   readonly callSign: string | null;
   /** The number that tells several beacons of one vessel apart, as written. */
   readonly beacon: string | null;
+  /** Bits 84 and 85 as they stand, where a user protocol has them: which auxiliary radio-locating device it has. */
+  readonly homing: string | null;
   /** What kind of protocol it is, to stand after "coded as"; `null` where we do not know the code. */
   readonly inWords: string | null;
   readonly doubts: readonly string[];
 };
 
-const NOBODY = { mmsi: null, callSign: null, beacon: null };
+const NOBODY = { mmsi: null, callSign: null, beacon: null, homing: null };
 
 export function readProtocol(bits: Bits, mid: number): Protocol {
   return bits.text(26, 26) === '0' ? locationProtocol(bits, mid) : userProtocol(bits, mid);
@@ -37,7 +39,7 @@ export function readProtocol(bits: Bits, mid: number): Protocol {
 
 function locationProtocol(bits: Bits, mid: number): Protocol {
   const code = bits.text(37, 40);
-  const shape = { flag: 'location', code, callSign: null } as const;
+  const shape = { ...NOBODY, flag: 'location', code } as const;
   if (code === '0010') {
     const [mmsi, doubts] = binaryMmsi(bits.number(41, 60), mid);
     const beacon = String(bits.number(61, 64));
@@ -46,16 +48,10 @@ function locationProtocol(bits: Bits, mid: number): Protocol {
   if (code === '1101' && bits.text(43, 46) === '1111') {
     const [mmsi, doubts] = binaryMmsi(bits.number(47, 66), mid);
     const beacon = String(bits.number(41, 42));
-    return {
-      ...shape,
-      protocol: 'return_link_with_mmsi',
-      mmsi,
-      beacon,
-      inWords: 'an EPIRB with MMSI and return link',
-      doubts,
-    };
+    const inWords = 'an EPIRB with MMSI and return link';
+    return { ...shape, protocol: 'return_link_with_mmsi', mmsi, beacon, inWords, doubts };
   }
-  return { ...shape, ...NOBODY, protocol: 'other', inWords: LOCATION_WORDS[code] ?? null, doubts: [] };
+  return { ...shape, protocol: 'other', inWords: LOCATION_WORDS[code] ?? null, doubts: [] };
 }
 
 function binaryMmsi(tail: number, mid: number): [string | null, string[]] {
@@ -65,16 +61,16 @@ function binaryMmsi(tail: number, mid: number): [string | null, string[]] {
 
 function userProtocol(bits: Bits, mid: number): Protocol {
   const code = bits.text(37, 39);
-  const shape = { flag: 'user', code, inWords: userWords(code, bits.text(40, 42)) } as const;
-  if (code !== '010' && code !== '110') return { ...shape, ...NOBODY, protocol: 'other', doubts: userDoubts(code) };
+  const inWords = userWords(code, bits.text(40, 42));
+  const shape = { ...NOBODY, flag: 'user', code, inWords, doubts: userDoubts(code) } as const;
+  if (code !== '010' && code !== '110') return { ...shape, protocol: 'other' };
+  const protocol = code === '010' ? 'maritime_user' : 'radio_call_sign_user';
   const ident = code === '010' ? readBaudot(bits.text(40, 75)) : radioCallSign(bits);
   const beacon = readBaudot(bits.text(76, 81));
+  const homing = bits.text(84, 85);
   const doubts = `${ident}${beacon}`.includes('?') ? ['Some of its characters are in no code that we know.'] : [];
-  if (code === '010' && /^\d{6}$/.test(ident)) {
-    return { ...shape, protocol: 'maritime_user', mmsi: `${mid}${ident}`, callSign: null, beacon, doubts };
-  }
-  const protocol = code === '010' ? 'maritime_user' : 'radio_call_sign_user';
-  return { ...shape, protocol, mmsi: null, callSign: ident.trim() || null, beacon, doubts };
+  const whose = /^\d{6}$/.test(ident) ? { mmsi: `${mid}${ident}` } : { callSign: ident.trim() || null };
+  return { ...shape, ...whose, protocol, beacon, homing, doubts };
 }
 
 /** Four characters of six bits, then three digits of four bits; ten stands for a space. */
