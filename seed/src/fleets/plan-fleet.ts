@@ -1,0 +1,38 @@
+/** A fleet's list, its habits and the stories of single boats, made into one plan. */
+import type { Day } from '@garboard/domain/calendar/day.ts';
+import { INVENTORIES } from '../equipment/inventories.ts';
+import type { Logbook } from '../logbook.ts';
+import type { EventPlan, FleetPlan, ItemPlan, SituationPlan, VesselPlan } from '../plan.ts';
+import { type Boat, logbookOf, particularsOf, type Setting } from './boat.ts';
+
+export type FleetBook = {
+  readonly setting: Omit<Setting, 'today'>;
+  readonly boats: readonly Boat[];
+  doing(boat: Boat, log: Logbook, index: number): readonly SituationPlan[];
+  diary(boat: Boat, log: Logbook, index: number): readonly EventPlan[];
+  /** By the boat's name. A story stands in for the usual thing of the same label, or comes besides. */
+  readonly stories: Readonly<Record<string, (log: Logbook) => readonly ItemPlan[]>>;
+};
+
+export function planFleet(book: FleetBook, today: Day): FleetPlan {
+  const setting = { ...book.setting, today };
+  const vessels = book.boats.map((boat, index) => planVessel(book, boat, setting, index));
+  return { name: setting.fleet, timeZone: setting.timeZone, vessels };
+}
+
+function planVessel(book: FleetBook, boat: Boat, setting: Setting, index: number): VesselPlan {
+  const log = logbookOf(boat, setting);
+  return {
+    particulars: particularsOf(boat, setting),
+    enteredOn: log.enteredOn,
+    situations: book.doing(boat, log, index),
+    events: book.diary(boat, log, index),
+    items: withStories(INVENTORIES[boat.carries](log), book.stories[boat.name]?.(log) ?? []),
+  };
+}
+
+function withStories(usual: readonly ItemPlan[], stories: readonly ItemPlan[]): ItemPlan[] {
+  const told = new Map(stories.map((item) => [item.label, item]));
+  const isUsual = (label: string) => usual.some((item) => item.label === label);
+  return [...usual.map((item) => told.get(item.label) ?? item), ...stories.filter(({ label }) => !isUsual(label))];
+}

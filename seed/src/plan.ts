@@ -1,0 +1,34 @@
+/** A fleet as it will be laid out: plain data in which every day is fixed already. Nothing is written yet. */
+import type { FactInput } from '@garboard/actions/item/record-fact.ts';
+import type { NewEvent } from '@garboard/actions/vessel/record-event.ts';
+import type { NewSituation } from '@garboard/actions/vessel/record-situation.ts';
+import type { ItemParticulars } from '@garboard/db/item/item-record.ts';
+import type { Particulars } from '@garboard/db/vessel/vessel-record.ts';
+import type { Day } from '@garboard/domain/calendar/day.ts';
+import type { ItemKindId } from '@garboard/domain/item/item-kind.ts';
+
+export type FleetPlan = { readonly name: string; readonly timeZone: string; readonly vessels: readonly VesselPlan[] };
+
+export type VesselPlan = {
+  readonly particulars: Particulars;
+  /** The day on which she and all that was known of her were put on the register. */
+  readonly enteredOn: Day;
+  readonly situations: readonly SituationPlan[];
+  readonly events: readonly EventPlan[];
+  readonly items: readonly ItemPlan[];
+};
+
+export type SituationPlan = Omit<NewSituation, 'vesselId'> & { readonly learnedOn: Day };
+export type EventPlan = Omit<NewEvent, 'vesselId'> & { readonly learnedOn: Day };
+
+export type ItemPlan = ItemParticulars & {
+  readonly kind: ItemKindId;
+  /** In the order in which they were learned. */
+  readonly facts: readonly FactPlan[];
+};
+
+export type FactPlan = Omit<FactInput, 'corrects'> & {
+  readonly learnedOn: Day;
+  /** The earlier fact of the same item that this one strikes out. */
+  readonly strikesOut?: FactPlan;
+};

@@ -1,0 +1,44 @@
+/** Three invented fleets to look around in, as they would be on the day on which they are laid out. */
+import { createOrganisation } from '@garboard/actions/organisation/administer.ts';
+import type { Pools } from '@garboard/db/pool.ts';
+import type { Day } from '@garboard/domain/calendar/day.ts';
+import { dayInZone } from '@garboard/domain/calendar/day-in-zone.ts';
+import { CHARTER } from './fleets/charter.ts';
+import { type FleetBook, planFleet } from './fleets/plan-fleet.ts';
+import { SCHOOL } from './fleets/school.ts';
+import { YARD } from './fleets/yard.ts';
+import { layOutVessel, morningOf } from './lay-out.ts';
+import type { VesselPlan } from './plan.ts';
+
+const BOOKS: readonly FleetBook[] = [SCHOOL, YARD, CHARTER];
+
+export const DEMO_ORGANISATIONS: readonly string[] = BOOKS.map(({ setting }) => setting.fleet);
+
+/** Says a line when a fleet is complete. `suffix` goes behind each organisation's name. */
+export async function seedFleets(pools: Pools, now: Date, say: (line: string) => void, suffix = ''): Promise<void> {
+  await Promise.all(
+    BOOKS.map(async (book) => {
+      const { name, timeZone, vessels } = planFleet(book, dayInZone(now, book.setting.timeZone));
+      const firstDay = Math.min(...vessels.map(({ enteredOn }) => enteredOn)) as Day;
+      const organisation = await createOrganisation(pools.owner, {
+        name: `${name}${suffix}`,
+        timeZone,
+        now: morningOf(firstDay),
+      });
+      if (!organisation.ok) throw new Error(`demo fleets: ${JSON.stringify(organisation.failure)}`);
+      await layOutVessels(pools, organisation.value.id, vessels);
+      say(`${name}${suffix}: ${vessels.length} vessels`);
+    }),
+  );
+}
+
+/** Two writers of one organisation often wait for the same day's count, so more of them gain nothing. */
+const ABREAST = 2;
+
+async function layOutVessels(pools: Pools, organisationId: string, vessels: readonly VesselPlan[]): Promise<void> {
+  const waiting = vessels.values();
+  const lane = async () => {
+    for (const vessel of waiting) await layOutVessel(pools.app, organisationId, vessel);
+  };
+  await Promise.all(Array.from({ length: ABREAST }, lane));
+}
