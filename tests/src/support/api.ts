@@ -32,6 +32,8 @@ export type Client = {
   patch<Body>(path: string, body: unknown, headers?: Headed): Promise<Told<Body>>;
   /** Somebody with another role in the same organisation. */
   as(role: Role): Promise<Client>;
+  /** The same credential at another app. */
+  at(send: Send): Client;
 };
 
 /** Somebody with that role, by default in an organisation of the test's own; `send` where it is not the app in memory. */
@@ -41,7 +43,10 @@ export async function signedIn(
   send: Send = app.request,
 ): Promise<Client> {
   const home = organisation ?? (await mintOrganisation(pools));
-  const authorization = `Bearer ${await home.key(role)}`;
+  return clientOf(home, `Bearer ${await home.key(role)}`, send);
+}
+
+function clientOf(home: TestOrganisation, authorization: string, send: Send): Client {
   const ask = <Body>(method: string, path: string, headers: Headed, body?: unknown) =>
     tell<Body>(send, method, path, { authorization, ...headers }, body);
   const json = { 'content-type': 'application/json' };
@@ -51,6 +56,7 @@ export async function signedIn(
     post: (path, body, headers = {}) => ask('POST', path, { ...json, ...headers }, body),
     patch: (path, body, headers = {}) => ask('PATCH', path, { ...json, ...headers }, body),
     as: (other) => signedIn(other, home, send),
+    at: (elsewhere) => clientOf(home, authorization, elsewhere),
   };
 }
 

@@ -1,0 +1,177 @@
+/** Who may do what, asked of every operation in the served document. Its examples are the requests. */
+import { createApiKey, createSignInLink } from '@garboard/actions/organisation/administer.ts';
+import type { Operation } from '@garboard/api/openapi/conforms.test-support.ts';
+import type { Problem } from '@garboard/contract/problem.ts';
+import { revokeApiKey } from '@garboard/db/organisation/credentials.ts';
+import { readToken } from '@garboard/db/organisation/token.ts';
+import { inOrganisation } from '@garboard/db/scope.ts';
+import { ROLES, type Role } from '@garboard/domain/organisation/permission.ts';
+import { describe, expect, it } from 'vitest';
+import { app, type Client, document, type Headed, signedIn, type Told, tell } from '../support/api.ts';
+import { pools } from '../support/database.ts';
+import { mintOrganisation, NOW, type TestOrganisation } from '../support/organisation.ts';
+import { anItem, aVessel } from '../support/vessels.ts';
+
+type Asked = { readonly method: string; readonly path: string; readonly operation: Operation };
+
+const ALL: Asked[] = Object.entries(document.paths).flatMap(([path, methods]) =>
+  Object.entries(methods).map(([method, operation]) => ({ method: method.toUpperCase(), path, operation })),
+);
+const WITH_CREDENTIALS = ALL.filter(({ operation }) => (operation.security ?? []).length > 0);
+const named = (some: readonly Asked[]) => some.map((asked) => [asked.operation.operationId, asked] as const);
+
+const EVERYBODY = ROLES;
+const RECORDERS: readonly Role[] = ['owner', 'manager', 'surveyor', 'yard'];
+const KEEPERS: readonly Role[] = ['owner', 'manager'];
+/** An API key has no session to end, whatever its role. */
+const NOBODY: readonly Role[] = [];
+
+/** The access matrix, written down a second time on purpose. */
+const MAY: Record<string, readonly Role[]> = {
+  listVessels: EVERYBODY,
+  createVessel: KEEPERS,
+  getVessel: EVERYBODY,
+  changeVessel: KEEPERS,
+  listSituations: EVERYBODY,
+  recordSituation: KEEPERS,
+  listEvents: EVERYBODY,
+  recordEvent: RECORDERS,
+  listItems: EVERYBODY,
+  addItem: KEEPERS,
+  getItem: EVERYBODY,
+  changeItem: KEEPERS,
+  listFacts: EVERYBODY,
+  recordFact: RECORDERS,
+  listObligations: EVERYBODY,
+  listDue: EVERYBODY,
+  listFleet: EVERYBODY,
+  explainDueDates: EVERYBODY,
+  listRules: EVERYBODY,
+  getRule: EVERYBODY,
+  listItemKinds: EVERYBODY,
+  listSchemes: EVERYBODY,
+  getSession: EVERYBODY,
+  endSession: NOBODY,
+};
+
+type Ids = { readonly vesselId: string; readonly itemId: string };
+
+/** The operation on those things, with the document's own example as the body. */
+function ask<Body>({ method, path, operation }: Asked, ids: Ids, headers: Headed): Promise<Told<Body>> {
+  const at = path.replace('{vesselId}', ids.vesselId).replace('{itemId}', ids.itemId).replace('{ruleId}', 'raft-solas');
+  const body = exampleOf(operation);
+  const json: Headed = body === undefined ? {} : { 'content-type': 'application/json', 'if-match': '"1"' };
+  return tell<Body>(app.request, method, at, { ...json, ...headers }, body);
+}
+
+function exampleOf({ requestBody }: Operation): unknown {
+  const reference = requestBody?.content['application/json']?.schema?..$ref;
+  return reference === undefined
+    ? undefined
+    : document.components.schemas[String(reference).split('/').at(-1) ?? '']?..example;
+}
+
+async function thingsOf(client: Client): Promise<Ids> {
+  const ctx = client.organisation.ctx();
+  const vessel = await aVessel(ctx, ['solas']);
+  const { item } = await anItem(ctx, vessel.id, 'liferaft');
+  return { vesselId: vessel.id, itemId: item.id };
+}
+
+const bearer = (key: string): Headed => ({ authorization: `Bearer ${key}` });
+const NO_ONE_S: Ids = {
+  vesselId: '0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a',
+  itemId: '0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5b',
+};
+
+describe('the access matrix', () => {
+  it('knows every operation that needs a credential, and no other', () => {
+    expect(WITH_CREDENTIALS.map(({ operation }) => operation.operationId).sort()).toEqual(Object.keys(MAY).sort());
+    expect(ALL.filter((asked) => !WITH_CREDENTIALS.includes(asked)).map(({ path }) => path)).toEqual([
+      '/healthz',
+      '/readyz',
+    ]);
+  });
+
+  it.each(named(WITH_CREDENTIALS))('lets exactly those roles in that may: %s', async (name, asked) => {
+    const owner = await signedIn();
+    const allowed: Role[] = [];
+    for (const role of ROLES) {
+      const { status } = await ask(asked, await thingsOf(owner), bearer(await owner.organisation.key(role)));
+      expect([200, 201, 403]).toContain(status);
+      if (status !== 403) allowed.push(role);
+    }
+    expect(allowed).toEqual(MAY[name]);
+  });
+});
+
+describe('without a good credential', () => {
+  it.each(named(WITH_CREDENTIALS))('nobody gets in: %s', async (_, asked) => {
+    for (const headers of [{}, ...(await badCredentials())]) {
+      const { status, headers: told, body } = await ask<Problem>(asked, NO_ONE_S, headers);
+      expect([status, body.type], JSON.stringify(headers)).toEqual([401, '/problems/unauthenticated']);
+      expect(told.get('www-authenticate')).toMatch(/^Bearer realm="garboard"/);
+    }
+  });
+});
+
+let known: Headed[] | undefined;
+
+async function badCredentials(): Promise<Headed[]> {
+  known ??= await makeBadCredentials(await mintOrganisation(pools));
+  return known;
+}
+
+async function makeBadCredentials({ id, key }: TestOrganisation): Promise<Headed[]> {
+  const good = await key('owner');
+  const revoked = await key('owner');
+  await inOrganisation(pools.app, id, (tx) => revokeApiKey(tx, readToken(revoked)?.id ?? '', NOW));
+  const expired = await createApiKey(pools.owner, {
+    organisationId: id,
+    role: 'owner',
+    name: 'old',
+    now: NOW,
+    expiresAt: NOW,
+  });
+  const link = await createSignInLink(pools.owner, {
+    organisationId: id,
+    role: 'owner',
+    now: NOW,
+    expiresAt: new Date(NOW.getTime() + 1),
+  });
+  const { organisationId } = readToken(await (await mintOrganisation(pools)).key()) ?? { organisationId: '' };
+  const elsewhere = Buffer.from(organisationId.replaceAll('-', ''), 'hex');
+  const moved = `gbk_${Buffer.concat([elsewhere, Buffer.from(good.slice(4), 'base64url').subarray(16)]).toString('base64url')}`;
+  const wrongSecret = `${good.slice(0, -4)}AAAA`;
+  const basic = { authorization: `Basic ${good}` };
+  return [
+    ...[revoked, expired, link, moved, wrongSecret, 'gbk_', ''].map(bearer),
+    basic,
+    { cookie: `garboard_session=${good}` },
+  ];
+}
+
+describe('another organisation’s things', () => {
+  const about = ALL.filter(({ path }) => /\{(vesselId|itemId)\}/.test(path));
+
+  it.each(named(about))('answer exactly as missing ones do: %s', async (_, asked) => {
+    const theirs = await thingsOf(await signedIn());
+    const me = bearer(await (await signedIn()).organisation.key('owner'));
+    const sameId = { ...me, 'x-request-id': 'the-same' };
+
+    const foreign = await ask<Problem>(asked, theirs, sameId);
+    const missing = await ask<Problem>(asked, NO_ONE_S, sameId);
+
+    expect(foreign.status).toBe(404);
+    expect(foreign.text).toBe(missing.text);
+    expect([...foreign.headers]).toEqual([...missing.headers]);
+  });
+
+  it.each(named(about))('answer the same where the id is none at all: %s', async (_, asked) => {
+    const me = bearer(await (await signedIn()).organisation.key('owner'));
+
+    const { status } = await ask<Problem>(asked, { vesselId: 'x%00', itemId: '%E0%A4%A' }, me);
+
+    expect(status).toBe(404);
+  });
+});
