@@ -3,6 +3,7 @@ import { Link } from '@tanstack/react-router';
 import { Reasoning } from '../item/reasoning.tsx';
 import { sourceInShort } from '../item/source-words.ts';
 import { strings } from '../strings/due-list.ts';
+import { age } from '../ui/age.ts';
 import { Day } from '../ui/day.tsx';
 import { Standing } from '../ui/standing.tsx';
 import type { DueRow } from './due.query.ts';
@@ -59,5 +60,5 @@ export function DueLine({ row, asAt, open, onTurn }: Props) {
 const thing = ({ item }: DueRow) => (item.quantity > 1 ? `${item.label} ×${item.quantity}` : item.label);
 
 function daysInWords(days: number): string {
-  return days < 0 ? strings.byDays(-days) : strings.inDays(days);
+  return days < 0 ? age(-days) : strings.inDays(days);
 }

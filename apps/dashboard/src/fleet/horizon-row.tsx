@@ -3,8 +3,9 @@ import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { countAll } from '../due-list/counts.ts';
 import { strings } from '../strings/fleet.ts';
+import { ageInShort } from '../ui/age.ts';
 import { daysBetween } from '../ui/calendar.ts';
-import { particularsInShort } from '../vessel/particulars.ts';
+import { lengthInMetres } from '../vessel/particulars.ts';
 import type { FleetRow } from './fleet.query.ts';
 import { HorizonMark } from './horizon-mark.tsx';
 import { layOut } from './horizon-marks.ts';
@@ -22,10 +23,11 @@ export function HorizonRow({ row, scale, asAt }: Props) {
         params={{ vesselId: row.vesselId }}
         search={{ asAt }}
         className="horizon-name vessel-name"
+        title={row.name}
       >
         {row.name}
       </Link>
-      <span className="horizon-about">{particularsInShort(row)}</span>
+      <span className="horizon-about">{lengthInMetres(row.lengthOverallM)}</span>
       <Counts row={row} asOf={scale.from} />
       <Strip row={row} scale={scale} asAt={asAt} />
     </li>
@@ -43,7 +45,7 @@ function Counts({ row, asOf }: { row: FleetRow; asOf: string }) {
         <span aria-hidden="true" className={`standing ${overdue > 0 ? 'overdue' : unknown > 0 ? 'none' : 'in_date'}`}>
           {overdue > 0 && overdue}
         </span>
-        {days !== null && <span aria-hidden="true">{strings.days(days)}</span>}
+        {days !== null && <span aria-hidden="true">{ageInShort(days)}</span>}
       </span>
       <span className="horizon-unknown">
         {unknown > 0 && (
@@ -72,7 +74,9 @@ function Strip({ row, scale, asAt }: Props) {
     >
       {row.laidUp.map(({ from, to }) => {
         const span = spanOnAxis(scale, from, to);
-        return span && <i key={from} className="laid-up" style={place(span, scale)} />;
+        return (
+          span && <i key={from} className={to === null ? 'laid-up open-ended' : 'laid-up'} style={place(span, scale)} />
+        );
       })}
       {monthBlocks(scale).map(
         (block) =>

@@ -60,6 +60,6 @@ export function weeklyCrowding(scale: Scale, days: readonly { on: string; count:
 
 /** Two years on a desk, one on a tablet, six months on a phone: about as much as can be told apart. */
 export function monthsThatFit(width: number): 6 | 12 | 24 {
-  if (width < 420) return 6;
+  if (width < 380) return 6;
   return width < 640 ? 12 : 24;
 }

@@ -2,6 +2,7 @@
 import { Link } from '@tanstack/react-router';
 import { countAll } from '../due-list/counts.ts';
 import { strings } from '../strings/fleet.ts';
+import { ageInShort } from '../ui/age.ts';
 import { addMonths, daysBetween } from '../ui/calendar.ts';
 import type { FleetRow } from './fleet.query.ts';
 
@@ -44,7 +45,7 @@ export function HorizonTable({
               </th>
               <td className="number">{countAll(row.counts.overdue) || '–'}</td>
               <td className="number">
-                {row.oldestOverdueAfter ? strings.days(daysBetween(row.oldestOverdueAfter, asOf)) : '–'}
+                {row.oldestOverdueAfter ? ageInShort(daysBetween(row.oldestOverdueAfter, asOf)) : '–'}
               </td>
               <td className="number">{countAll(row.counts.unknown) || '–'}</td>
               {byPeriod(row, asOf).map(({ end, count }) => (

@@ -1,7 +1,8 @@
 /** Who needs somebody first, said in a sentence. */
 import { countAll } from '../due-list/counts.ts';
+import { ageInWords } from '../ui/age.ts';
 import { daysBetween, formatDay } from '../ui/calendar.ts';
-import { counted, numberInWords } from '../ui/number-words.ts';
+import { counted } from '../ui/number-words.ts';
 import type { FleetRow } from './fleet.query.ts';
 
 /** The vessel that leads, and what is said of her; the first of a list already in order of need. */
@@ -17,7 +18,7 @@ export function needSentence(rows: readonly FleetRow[], asOf: string): { vessel:
 function overdueWords(row: FleetRow, overdue: number, asOf: string): string {
   const things = counted(overdue, 'thing', 'things');
   if (!row.oldestOverdueAfter) return `${things} out of date.`;
-  const days = daysBetween(row.oldestOverdueAfter, asOf);
+  const by = ageInWords(daysBetween(row.oldestOverdueAfter, asOf));
   const oldest = overdue === 1 ? 'by' : 'the oldest by';
-  return `${things} out of date, ${oldest} ${days === 1 ? 'one day' : `${numberInWords(days)} days`}.`;
+  return `${things} out of date, ${oldest} ${by}.`;
 }

@@ -1,7 +1,7 @@
 import { capacityWords } from '../strings/codes.ts';
 import { strings } from '../strings/item.ts';
 import { ChoiceField, TextField } from '../ui/fields.tsx';
-import type { FieldOf } from './fact-fields.tsx';
+import type { FieldOf } from './field-of.ts';
 import { Options } from './options.tsx';
 
 const { form } = strings;

@@ -1,6 +1,6 @@
 import { strings } from '../strings/item.ts';
 import { formatDay } from '../ui/calendar.ts';
-import { sentenceCase } from '../ui/number-words.ts';
+import { lowerFirst, sentenceCase } from '../ui/number-words.ts';
 import { factInWords, limitInWords, remedyInWords } from './explanation-words.ts';
 import type { Fact, Obligation } from './item.query.ts';
 
@@ -30,7 +30,7 @@ export function ExplanationParts({ obligation, facts }: { obligation: Obligation
         name={strings.setAside}
         lines={setAside.map(({ factId, why }) => {
           const about = fact(factId);
-          return about ? `${sentenceCase(factInWords(about))}: ${why}` : sentenceCase(why);
+          return about ? `${sentenceCase(factInWords(about))}: ${lowerFirst(why)}` : sentenceCase(why);
         })}
       />
       <Part name={strings.assumed} lines={assumed} />

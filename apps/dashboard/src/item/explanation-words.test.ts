@@ -11,7 +11,7 @@ test('what would change a date says what, by whom, and to when', () => {
     movesTo: '2027-03-01',
   } as const;
   expect(remedyInWords({ ...remedy, by: [...remedy.by] })).toBe(
-    'A service on 1 Mar 2026 by approved liferaft service station moves it to 1 Mar 2027.',
+    'A service on 1 Mar 2026 by an approved liferaft service station moves it to 1 Mar 2027.',
   );
 });
 

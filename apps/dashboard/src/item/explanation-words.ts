@@ -1,5 +1,5 @@
 /** The parts of an explanation that the API sends as data, put into words. */
-import { capacityWords, factWords, testWords } from '../strings/codes.ts';
+import { byWhomWords, factWords, testWords } from '../strings/codes.ts';
 import { strings } from '../strings/item.ts';
 import { formatDay, formatRecordedDate, readersToday } from '../ui/calendar.ts';
 import { sentenceCase } from '../ui/number-words.ts';
@@ -11,7 +11,7 @@ type Remedy = Explanation['wouldChangeIt'][number];
 export function remedyInWords({ act, test, by, ifDoneOn, movesTo }: Remedy): string {
   const what = test ? sentenceCase(testWords[test]) : strings.act[act];
   const when = ifDoneOn === readersToday() ? strings.recordedToday : strings.doneOn(formatDay(ifDoneOn));
-  const who = by.length === 0 ? '' : ` by ${orList(by.map((capacity) => capacityWords[capacity]))}`;
+  const who = by.length === 0 ? '' : ` by ${orList(by.map((capacity) => byWhomWords[capacity]))}`;
   return `${what}${when}${who}${movesTo ? strings.movesTo(formatDay(movesTo)) : strings.newDate}`;
 }
 

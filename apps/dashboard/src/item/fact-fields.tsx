@@ -1,19 +1,19 @@
 import { useQuery } from '@tanstack/react-query';
 import { evidenceWords, outcomeWords } from '../strings/codes.ts';
 import { strings } from '../strings/item.ts';
-import { formatDayInFull, formatRecordedDate } from '../ui/calendar.ts';
 import { ChoiceField, LongField, TextField } from '../ui/fields.tsx';
 import { itemKindsQuery } from './catalogue.query.ts';
+import { DateField } from './date-field.tsx';
 import { DoneByFields } from './done-by-fields.tsx';
 import { type Box, boxesOf, type Draft, type Faults } from './fact-draft.ts';
+import type { FieldOf } from './field-of.ts';
 import type { Item } from './item.query.ts';
 import { FactOptions, ItemOptions, Options } from './options.tsx';
-import { readDate } from './read-date.ts';
 import { TestField } from './test-field.tsx';
 
 const { form } = strings;
 
-export type FieldsProps = {
+type FieldsProps = {
   draft: Draft;
   items: readonly Item[];
   faults: Faults;
@@ -69,13 +69,6 @@ export function FactFields(props: FieldsProps) {
   );
 }
 
-export type FieldOf = (box: Box) => {
-  id: string;
-  value: string;
-  fault: string | undefined;
-  onChange: (value: string) => void;
-};
-
 const fieldOf =
   ({ draft, faults, onChange }: FieldsProps): FieldOf =>
   (box) => ({
@@ -84,22 +77,3 @@ const fieldOf =
     fault: faults[box],
     onChange: (value) => onChange(box, value),
   });
-
-type DateProps = ReturnType<FieldOf> & { name: string; help: string };
-
-/** Says back what it understood, so that a slip is seen before it is recorded. */
-function DateField(props: DateProps) {
-  const read = readDate(props.value);
-  const understood =
-    read.kind === 'read'
-      ? form.asRead(read.date.length === 10 ? formatDayInFull(read.date) : formatRecordedDate(read.date))
-      : '';
-  return (
-    <div>
-      <TextField {...props} short />
-      <p className="field-echo" aria-live="polite">
-        {understood}
-      </p>
-    </div>
-  );
-}

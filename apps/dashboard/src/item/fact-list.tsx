@@ -23,7 +23,7 @@ export function FactList({ facts, itemId, vesselId }: { facts: readonly Fact[]; 
               className="strike-out"
               aria-label={`${strings.strikeOut}: ${formatRecordedDate(fact.on)}, ${whatHappened(fact)}`}
             >
-              {strings.strikeOut}
+              {strings.correct}
             </Link>
           )}
         </li>

@@ -3,7 +3,7 @@ import { type TestCode, testWords } from '../strings/codes.ts';
 import { strings } from '../strings/item.ts';
 import { ChoiceField } from '../ui/fields.tsx';
 import { rulesQuery } from './catalogue.query.ts';
-import type { FieldOf } from './fact-fields.tsx';
+import type { FieldOf } from './field-of.ts';
 import { Options } from './options.tsx';
 
 const WITH_TESTS = ['tested', 'serviced', 'inspected'];

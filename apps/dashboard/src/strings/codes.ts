@@ -99,6 +99,24 @@ export const capacityWords: Record<CapacityCode, string> = {
   maker: 'maker',
 };
 
+/** Who has to do it, as it follows "by …". */
+export const byWhomWords: Record<CapacityCode, string> = {
+  owner_or_skipper: 'the owner or skipper',
+  crew: 'the crew',
+  competent_person: 'a competent person',
+  surveyor: 'a surveyor',
+  marine_inspector: 'a marine inspector',
+  rigger: 'a rigger',
+  gas_engineer: 'a gas engineer',
+  marine_engineer: 'a marine engineer',
+  electrician: 'an electrician',
+  sailmaker: 'a sailmaker',
+  yard: 'a yard',
+  liferaft_service_station: 'an approved liferaft service station',
+  fire_equipment_technician: 'a fire equipment technician',
+  maker: 'the maker',
+};
+
 export const evidenceWords: Record<EvidenceCode, string> = {
   certificate: 'a certificate',
   stamped: 'stamped on the thing',

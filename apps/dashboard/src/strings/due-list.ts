@@ -1,4 +1,6 @@
 /** Words of the due list. */
+import { age } from '../ui/age.ts';
+
 export const strings = {
   title: 'What is out of date',
   asAt: 'As at …',
@@ -16,7 +18,7 @@ export const strings = {
     vessel: 'vessel',
     kind: 'kind',
     scheme: 'scheme',
-    weight: 'by',
+    weight: 'weight',
     until: 'until',
     any: 'any',
   },
@@ -29,8 +31,7 @@ export const strings = {
   },
   takeAway: 'Show everything',
   columns: { standing: 'Standing', by: 'By', thing: 'Thing', vessel: 'Vessel', due: 'Due', do: 'Do', source: 'Source' },
-  byDays: (days: number) => (days === 1 ? '1 day' : `${days} days`),
-  inDays: (days: number) => (days === 0 ? 'today' : days === 1 ? 'in 1 day' : `in ${days} days`),
+  inDays: (days: number) => (days === 0 ? 'today' : `in ${age(days)}`),
   noDate: 'no date',
   more: 'Show more',
   showing: 'Reading more …',

@@ -1,6 +1,7 @@
 /** Words of the fleet's horizon. */
 import { countAll, countBinding, type StandingCounts } from '../due-list/counts.ts';
 import type { MarkKind } from '../fleet/horizon-marks.ts';
+import { age } from '../ui/age.ts';
 
 export const strings = {
   heading: 'Who needs somebody first',
@@ -8,7 +9,6 @@ export const strings = {
   asPicture: 'As a picture',
   outOfDate: 'out of date',
   noDate: 'no date',
-  days: (days: number) => `${days} d`,
   all: (count: number) => `All ${count} vessels`,
   fewer: 'Only those who need somebody first',
   crowding: 'How crowded each week is',
@@ -21,13 +21,13 @@ export const strings = {
     document: 'document',
   } satisfies Record<MarkKind, string>,
   dueSoon: 'due within 30 days',
-  laidUp: 'laid up: duties wait only where the rule says so',
+  laidUp: 'laid up, fading where no end is on record: dates do not wait unless the rule says so',
   severalHere: 'several together: what, and how many',
   more: (count: number) => `and ${count} more`,
   standingOf: (counts: StandingCounts, days: number | null) => {
     const overdue = countAll(counts.overdue);
     if (overdue === 0) return 'nothing out of date on record';
-    const worst = days === null ? '' : `, the oldest by ${days} ${days === 1 ? 'day' : 'days'}`;
+    const worst = days === null ? '' : `, the oldest by ${age(days)}`;
     return `${overdue} out of date, ${countBinding(counts.overdue)} by law or certificate${worst}`;
   },
   unknownOf: (count: number) => `${count} with no date to go by`,

@@ -19,6 +19,7 @@ export const strings = {
   noFacts: 'No fact is on record yet.',
   struckOut: 'struck out',
   strikeOut: 'Strike out and correct',
+  correct: 'correct',
   source: 'Source',
   comesFirst: 'Flag state, local law and the maker come first.',
   waiting: 'Reading the reasoning …',

@@ -1,5 +1,5 @@
 /** Named boxes to type or choose in: the name, the help and the fault are tied to the box for whoever cannot see them. */
-import { NativeSelect, Textarea, TextInput } from '@mantine/core';
+import { InputBase, Textarea, TextInput } from '@mantine/core';
 import type { ReactNode } from 'react';
 
 type Field = {
@@ -12,9 +12,27 @@ type Field = {
   short?: boolean;
 };
 
-export function TextField(props: Field & { inputMode?: 'text' | 'numeric' | 'decimal' }) {
+/** `beside` is said next to the box, and said again when it changes. */
+export function TextField(props: Field & { inputMode?: 'numeric' | 'decimal'; beside?: string }) {
+  const { beside } = props;
   return (
-    <TextInput {...shared(props)} {...(props.inputMode ? { inputMode: props.inputMode } : {})} autoComplete="off" />
+    <TextInput
+      {...shared(props)}
+      {...(props.inputMode && { inputMode: props.inputMode })}
+      {...(beside !== undefined && { inputContainer: (box) => <Beside words={beside}>{box}</Beside> })}
+      autoComplete="off"
+    />
+  );
+}
+
+function Beside({ words, children }: { words: string; children: ReactNode }) {
+  return (
+    <span className="field-line">
+      {children}
+      <span className="field-echo" aria-live="polite">
+        {words}
+      </span>
+    </span>
   );
 }
 
@@ -24,9 +42,9 @@ export function LongField(props: Field) {
 
 export function ChoiceField(props: Field & { children: ReactNode }) {
   return (
-    <NativeSelect {...shared(props)} rightSection={null}>
+    <InputBase component="select" {...shared(props)}>
       {props.children}
-    </NativeSelect>
+    </InputBase>
   );
 }
 

@@ -18,6 +18,11 @@ export function counted(count: number, one: string, many: string): string {
   return `${numberInWords(count)} ${count === 1 ? one : many}`;
 }
 
+/** For words that follow a colon. */
+export function lowerFirst(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
 export function sentenceCase(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -4,6 +4,7 @@ import type { DueRow } from '../due-list/due.query.ts';
 import { Reasoning } from '../item/reasoning.tsx';
 import { sourceInShort } from '../item/source-words.ts';
 import { strings } from '../strings/due-list.ts';
+import { age } from '../ui/age.ts';
 import { Day } from '../ui/day.tsx';
 import { Standing } from '../ui/standing.tsx';
 
@@ -34,7 +35,7 @@ export function ObligationLine({ row, of, asAt, open, picked, onTurn }: Props) {
           {row.action.words}
         </button>
         <span className="sub">
-          {row.days !== undefined && `${row.days < 0 ? strings.byDays(-row.days) : strings.inDays(row.days)} · `}
+          {row.days !== undefined && `${row.days < 0 ? age(-row.days) : strings.inDays(row.days)} · `}
           {sourceInShort(row.reference)}
         </span>
       </span>

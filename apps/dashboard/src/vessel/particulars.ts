@@ -9,7 +9,12 @@ const metres = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 1 });
 
 /** "11 m sloop". */
 export function particularsInShort({ lengthOverallM, type }: { lengthOverallM?: number; type?: string }): string {
-  return [lengthOverallM !== undefined && `${metres.format(lengthOverallM)} m`, type].filter(Boolean).join(' ');
+  return [lengthInMetres(lengthOverallM), type].filter(Boolean).join(' ');
+}
+
+/** "10.4 m"; nothing where it is not known. */
+export function lengthInMetres(length: number | undefined): string {
+  return length === undefined ? '' : `${metres.format(length)} m`;
 }
 
 /** "11 m sloop, GRP, 2009 · Skerry · ashore, laid up since 18 Oct 2026". */

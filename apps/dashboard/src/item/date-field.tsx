@@ -1,0 +1,16 @@
+import { strings } from '../strings/item.ts';
+import { formatDayInFull, formatRecordedDate } from '../ui/calendar.ts';
+import { TextField } from '../ui/fields.tsx';
+import type { FieldOf } from './field-of.ts';
+import { readDate } from './read-date.ts';
+
+type Props = ReturnType<FieldOf> & { name: string; help: string };
+
+/** Says back what it understood, so that a slip is seen before it is recorded. */
+export function DateField(props: Props) {
+  const read = readDate(props.value);
+  const understood = read.kind === 'read' ? strings.form.asRead(inFull(read.date)) : '';
+  return <TextField {...props} beside={understood} />;
+}
+
+const inFull = (date: string) => (date.length === 10 ? formatDayInFull(date) : formatRecordedDate(date));
