@@ -2,8 +2,8 @@
  * The 23-character id of a second-generation 406 MHz beacon.
  *
  * One published example shows how it begins (1, the country's ten bits, 101). The parts after that, Cospas-Sarsat
- * C/S T.018, are second-hand: from the decoder that the Australian Maritime Safety Authority publishes, with its test
- * of that example. Bits are numbered from 1 within the id.
+ * C/S T.018, are second-hand: from a public decoder (github.com/davidmoten/sgb-decoder) with its test of that
+ * example. Bits are numbered from 1 within the id.
  */
 import { type Bits, readBaudot } from './beacon-bits.ts';
 
