@@ -1,7 +1,6 @@
 /** Which act resets a duty's clock: it passed, and it was done by somebody with the competence asked for. */
 import type { Reset } from '../rule/rule.ts';
 import type { Fact } from './fact.ts';
-import { dayOfFact } from './facts-on-record.ts';
 import type { FactSetAside } from './unit-aboard.ts';
 import { actInWords, capacitiesInWords } from './words.ts';
 
@@ -14,16 +13,13 @@ export type LastDone = {
 
 /** The last act that counts among `facts`, which are in order of day. */
 export function lastDone(facts: readonly Fact[], resets: readonly Reset[]): LastDone {
-  const judged = facts.map((fact) => ({ fact, judgement: judge(fact, resets) }));
-  const last = judged.findLast(({ judgement }) => judgement.kind === 'counts');
-  const since = last ? dayOfFact(last.fact) : Number.NEGATIVE_INFINITY;
-  return {
-    fact: last?.fact ?? null,
-    assumed: last?.judgement.kind === 'counts' ? last.judgement.assumed : [],
-    setAside: judged.flatMap(({ fact, judgement }) =>
-      judgement.kind === 'set_aside' && dayOfFact(fact) >= since ? [{ fact, why: judgement.why }] : [],
-    ),
-  };
+  const setAside: FactSetAside[] = [];
+  for (const fact of facts.toReversed()) {
+    const judgement = judge(fact, resets);
+    if (judgement.kind === 'counts') return { fact, assumed: judgement.assumed, setAside: setAside.reverse() };
+    if (judgement.kind === 'set_aside') setAside.push({ fact, why: judgement.why });
+  }
+  return { fact: null, assumed: [], setAside: setAside.reverse() };
 }
 
 type Judgement =

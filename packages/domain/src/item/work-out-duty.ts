@@ -7,9 +7,11 @@ import type { Grounds, LimitCount } from './count-limit.ts';
 import { dateOutcome, outcomeInWords } from './date-outcome.ts';
 import { doubtsOfFact } from './doubts-of-fact.ts';
 import type { Extended } from './extended-until.ts';
+import { dayOfFact } from './facts-on-record.ts';
 import type { CountedLimit, DueOutcome, Explanation, Missing, Obligation, SetAside } from './obligation.ts';
 import { remediesOf } from './remedy.ts';
 import type { FactSetAside } from './unit-aboard.ts';
+import { factInWords } from './words.ts';
 
 /** What is known besides the duty itself: said in the explanation, with no effect on the date. */
 export type Remarks = {
@@ -74,7 +76,13 @@ function explain(rule: Rule, bound: Bound, grounds: Grounds, remarks: Remarks): 
     alsoCounted: [...(binds?.alternatives ?? []), ...bound.others.map(asCounted)],
     setAside: [...last.setAside, ...remarks.setAside].map(asSetAside),
     assumed: [...remarks.assumed, ...(binds?.assumed ?? [])],
-    doubts: [...(binds?.doubts ?? []), ...doubtsOfCounted(binds, grounds), ...suspectFrom(grounds), ...remarks.doubts],
+    doubts: [
+      ...(binds?.doubts ?? []),
+      ...doubtsOfCounted(binds, grounds),
+      ...suspectFrom(grounds),
+      ...usedSince(grounds),
+      ...remarks.doubts,
+    ],
     missing: missingIn(bound.others),
     wouldChangeIt: remediesOf(grounds),
   };
@@ -102,4 +110,13 @@ function suspectFrom({ duty, manufactured }: Grounds): string[] {
   if (!duty.suspectFromAge || !manufactured) return [];
   const from = dayInWords(addPeriod(manufactured.first, periodOf(duty.suspectFromAge)));
   return [`From ${from}, at ${periodInWords(duty.suspectFromAge)} of age, it is suspect although still in date.`];
+}
+
+/** A flare fired or an extinguisher let off is not what it was, whatever its dates say. */
+function usedSince({ facts, last }: Grounds): string[] {
+  const since = last.fact ? dayOfFact(last.fact) : Number.NEGATIVE_INFINITY;
+  const used = facts.findLast(
+    (fact) => fact.fact === 'activated' && fact.outcome === 'passed' && dayOfFact(fact) >= since,
+  );
+  return used ? [`${factInWords(used)}, and nothing later shows that it was put right.`] : [];
 }

@@ -106,6 +106,18 @@ describe('an obligation', () => {
     ]);
   });
 
+  it('is in doubt once the thing has been used, until it is put right', () => {
+    const used = fact('activated', '2026-02-01');
+    const extinguisher = (...facts: Question['facts'] & object) =>
+      owedUnder('fe-us-school', { kind: 'portable_extinguisher_foam', schemes: ['us_sailing_school'], facts });
+    const before = fact('serviced', '2025-10-01', { by: 'fire_equipment_technician' });
+    const after = fact('serviced', '2026-02-20', { by: 'fire_equipment_technician' });
+    expect(extinguisher(before, used).explanation.doubts).toEqual([
+      'Used on 1 February 2026, and nothing later shows that it was put right.',
+    ]);
+    expect(extinguisher(before, used, after).explanation.doubts).toEqual([]);
+  });
+
   it('marks a fuel hose as suspect from ten years on', () => {
     const hose = owedUnder('hose-fuel', { kind: 'fuel_hose', facts: [fact('manufactured', '2016-05')] }, 'withdrawal');
     expect(datesOf(hose)).toMatchObject({ dueOn: '2036-05-01' });

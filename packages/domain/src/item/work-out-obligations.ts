@@ -3,14 +3,14 @@
  */
 import type { Applies, Duty, Rule } from '../rule/rule.ts';
 import { dutyReads } from '../rule/rule-reads.ts';
-import { rulesFor } from '../rule/rules.ts';
+import { RULES, rulesFor } from '../rule/rules.ts';
 import type { SchemeId } from '../rule/scheme.ts';
 import type { Situation, VesselEvent } from '../vessel/situation.ts';
 import type { Attributes } from './attribute.ts';
 import { doubtsOfChecks } from './check-stamp.ts';
 import { dateOnRecord } from './date-on-record.ts';
 import { eventsAsAt } from './events-ahead.ts';
-import type { Fact } from './fact.ts';
+import type { Fact, FactKind } from './fact.ts';
 import type { ItemKindId } from './item-kind.ts';
 import { lastDone } from './last-done.ts';
 import type { Obligation } from './obligation.ts';
@@ -79,6 +79,10 @@ function workOutRule(rule: Rule, aboard: Aboard, stampDoubts: readonly string[])
   );
 }
 
+const FACTS_READ: ReadonlyMap<Duty, readonly FactKind[]> = new Map(
+  RULES.flatMap(({ duties }) => duties.map((duty) => [duty, dutyReads(duty).facts] as const)),
+);
+
 function remarksOn(
   duty: Duty,
   rule: Rule,
@@ -86,7 +90,7 @@ function remarksOn(
   assumed: readonly string[],
   stampDoubts: readonly string[],
 ): Remarks {
-  const { facts: read } = dutyReads(duty);
+  const read = FACTS_READ.get(duty) ?? [];
   const fromMemory = rule.source.fromMemory ? [`From memory, not read: ${rule.source.fromMemory}.`] : [];
   return {
     assumed,
