@@ -2,7 +2,11 @@
 import { createApiKey, createOrganisation, createSignInLink } from '@garboard/actions/organisation/administer.ts';
 import { recompute } from '@garboard/actions/upkeep/recompute.ts';
 import { revokeApiKey } from '@garboard/db/organisation/credentials.ts';
-import { findOrganisationByName, listOrganisations, type OrganisationRecord } from '@garboard/db/organisation/organisations.ts';
+import {
+  findOrganisationByName,
+  listOrganisations,
+  type OrganisationRecord,
+} from '@garboard/db/organisation/organisations.ts';
 import { readToken } from '@garboard/db/organisation/token.ts';
 import type { Pools } from '@garboard/db/pool.ts';
 import { inOrganisation } from '@garboard/db/scope.ts';
@@ -15,7 +19,12 @@ const DAY_MS = 86_400_000;
 const said = (line: string): Answer => ({ ok: true, line });
 const wrong = (line: string): Answer => ({ ok: false, line, usage: true });
 
-export async function runCommand(pools: Pools, [command, argument]: readonly string[], options: Options, now: Date): Promise<Answer> {
+export async function runCommand(
+  pools: Pools,
+  [command, argument]: readonly string[],
+  options: Options,
+  now: Date,
+): Promise<Answer> {
   switch (command) {
     case 'create-organisation':
       return argument ? addOrganisation(pools, argument, options, now) : wrong('the organisation needs a name');
@@ -36,11 +45,16 @@ async function addOrganisation(pools: Pools, name: string, options: Options, now
   const result = await createOrganisation(pools.owner, { name, timeZone: options['time-zone'] ?? 'UTC', now });
   if (result.ok) return said(result.value.id);
   const { failure } = result;
-  if (failure.kind === 'invalid') return { ok: false, line: failure.errors.map(({ pointer, detail }) => `${pointer.slice(1)} ${detail}`).join('; ') };
+  if (failure.kind === 'invalid')
+    return { ok: false, line: failure.errors.map(({ pointer, detail }) => `${pointer.slice(1)} ${detail}`).join('; ') };
   return { ok: false, line: failure.kind === 'conflict' ? failure.detail : failure.kind };
 }
 
-async function withOrganisation(pools: Pools, { organisation }: Options, work: (found: OrganisationRecord) => Promise<Answer>): Promise<Answer> {
+async function withOrganisation(
+  pools: Pools,
+  { organisation }: Options,
+  work: (found: OrganisationRecord) => Promise<Answer>,
+): Promise<Answer> {
   if (!organisation) return wrong('--organisation is missing');
   const found = await findOrganisationByName(pools.owner, organisation);
   return found ? work(found) : { ok: false, line: `there is no organisation ${organisation}` };
@@ -55,11 +69,18 @@ async function addApiKey(pools: Pools, organisation: OrganisationRecord, options
   return said(await createApiKey(pools.owner, { ...key, expiresAt: new Date(now.getTime() + days * DAY_MS) }));
 }
 
-async function addSignInLink(pools: Pools, organisation: OrganisationRecord, options: Options, now: Date): Promise<Answer> {
+async function addSignInLink(
+  pools: Pools,
+  organisation: OrganisationRecord,
+  options: Options,
+  now: Date,
+): Promise<Answer> {
   const role = roleOf(options.role ?? 'owner');
   if (!role) return wrong(`--role must be one of ${ROLES.join(', ')}`);
   const expiresAt = new Date(now.getTime() + DAY_MS);
-  return said(`/sign-in/${await createSignInLink(pools.owner, { organisationId: organisation.id, role, now, expiresAt })}`);
+  return said(
+    `/sign-in/${await createSignInLink(pools.owner, { organisationId: organisation.id, role, now, expiresAt })}`,
+  );
 }
 
 const roleOf = (text: string | undefined): Role | undefined => ROLES.find((role) => role === text);
@@ -80,5 +101,8 @@ async function check(pools: Pools): Promise<Answer> {
     found.days += one.days;
   }
   const line = `${found.vessels} vessels, ${found.obligations} obligations differed, ${found.days} day counts differed`;
-  return { ok: found.obligations + found.days === 0, line: found.obligations + found.days === 0 ? line : `${line}; repaired` };
+  return {
+    ok: found.obligations + found.days === 0,
+    line: found.obligations + found.days === 0 ? line : `${line}; repaired`,
+  };
 }

@@ -16,7 +16,10 @@ async function sourcePrint(): Promise<string> {
   const files = (await readdir(path.join(DASHBOARD, 'src'), { recursive: true, withFileTypes: true }))
     .filter((entry) => entry.isFile())
     .map((entry) => path.join(entry.parentPath, entry.name));
-  const all = [...files.sort(), ...['index.html', 'vite.config.ts', 'package.json'].map((name) => path.join(DASHBOARD, name))];
+  const all = [
+    ...files.sort(),
+    ...['index.html', 'vite.config.ts', 'package.json'].map((name) => path.join(DASHBOARD, name)),
+  ];
   for (const file of all) hash.update(path.relative(DASHBOARD, file)).update(await readFile(file));
   return hash.digest('hex');
 }
@@ -33,14 +36,22 @@ export async function dashboardBuild(): Promise<(() => Promise<void>) | null> {
 }
 
 function runVite(): Promise<void> {
-  const vite = path.join(path.dirname(createRequire(path.join(DASHBOARD, 'package.json')).resolve('vite/package.json')), 'bin/vite.js');
+  const vite = path.join(
+    path.dirname(createRequire(path.join(DASHBOARD, 'package.json')).resolve('vite/package.json')),
+    'bin/vite.js',
+  );
   return new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, [vite, 'build', '--logLevel', 'error'], { cwd: DASHBOARD, stdio: ['ignore', 'ignore', 'pipe'] });
+    const child = spawn(process.execPath, [vite, 'build', '--logLevel', 'error'], {
+      cwd: DASHBOARD,
+      stdio: ['ignore', 'ignore', 'pipe'],
+    });
     let errors = '';
     child.stderr.on('data', (data) => {
       errors += data;
     });
     child.once('error', reject);
-    child.once('exit', (code) => (code === 0 ? resolve() : reject(new Error(`the dashboard could not be built: ${errors}`))));
+    child.once('exit', (code) =>
+      code === 0 ? resolve() : reject(new Error(`the dashboard could not be built: ${errors}`)),
+    );
   });
 }

@@ -15,7 +15,8 @@ export type Config = {
 /** Throws with words a person can act on. */
 export function readConfig(env: NodeJS.ProcessEnv): Config {
   const port = Number(env.PORT ?? 8080);
-  if (!Number.isInteger(port) || port < 0 || port > 65_535) throw new Error(`PORT must be a port number, not "${env.PORT}"`);
+  if (!Number.isInteger(port) || port < 0 || port > 65_535)
+    throw new Error(`PORT must be a port number, not "${env.PORT}"`);
   const databaseUrl = env.DATABASE_URL || undefined;
   return {
     port,

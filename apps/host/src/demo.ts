@@ -11,7 +11,9 @@ const LINK_MS = 24 * 3_600_000;
 /** Only where there is nothing yet. */
 export async function seedOnFirstStart(pools: Pools, now: Date, progress: Progress): Promise<void> {
   if ((await listOrganisations(pools.owner)).length > 0) return;
-  await progress.step('Laying out three demo fleets', () => seedFleets(pools, now, (line) => progress.say(`  ${line}`)));
+  await progress.step('Laying out three demo fleets', () =>
+    seedFleets(pools, now, (line) => progress.say(`  ${line}`)),
+  );
 }
 
 /** One fresh one-time link for each demo organisation. */

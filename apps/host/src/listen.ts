@@ -14,7 +14,8 @@ export async function listen(fetch: Fetch, port: number, host: string): Promise<
   try {
     await once(server, 'listening');
   } catch (fault) {
-    if ((fault as NodeJS.ErrnoException).code === 'EADDRINUSE') throw new Error(`port ${port} is taken: set PORT to another one`);
+    if ((fault as NodeJS.ErrnoException).code === 'EADDRINUSE')
+      throw new Error(`port ${port} is taken: set PORT to another one`);
     throw fault;
   }
   const { port: taken } = server.address() as AddressInfo;

@@ -1,8 +1,8 @@
 /** The one process: database, API, scheduler and dashboard, started in order and stopped in the reverse. */
 import { readConfig } from './config.ts';
 import { progressOn } from './progress.ts';
-import { startGarboard } from './start-garboard.ts';
 import { onSignals } from './signals.ts';
+import { startGarboard } from './start-garboard.ts';
 
 const progress = progressOn(process.stdout);
 const stopping = onSignals((line) => progress.say(line));

@@ -17,13 +17,27 @@ export async function startGarboard(config: Config, progress: Progress): Promise
   const build = await dashboardBuild();
   if (build) await progress.step('Building the dashboard', build);
   const words = config.databaseUrl ? 'Opening the database' : 'Starting PostgreSQL';
-  const database = await progress.step(words, () => openDatabase(config, (error) => log.error({ error: error.message }, 'database')));
+  const database = await progress.step(words, () =>
+    openDatabase(config, (error) => log.error({ error: error.message }, 'database')),
+  );
   try {
     if (config.demo) await seedOnFirstStart(database.pools, new Date(), progress);
     const { app, owner } = database.pools;
     const now = () => new Date();
-    const scheduler = await startScheduler({ url: database.url, owner, app, now, log: ({ level, message, ...rest }) => log[level](rest, message) });
-    const api = createApp({ pools: database.pools, now, log: (entry) => log.info(entry), dashboardDir: DASHBOARD_DIST, version: VERSION });
+    const scheduler = await startScheduler({
+      url: database.url,
+      owner,
+      app,
+      now,
+      log: ({ level, message, ...rest }) => log[level](rest, message),
+    });
+    const api = createApp({
+      pools: database.pools,
+      now,
+      log: (entry) => log.info(entry),
+      dashboardDir: DASHBOARD_DIST,
+      version: VERSION,
+    });
     const server = await listen(api.fetch, config.port, config.host);
     const stop = async () => {
       await server.stop();
@@ -38,9 +52,15 @@ export async function startGarboard(config: Config, progress: Progress): Promise
   }
 }
 
-async function announce(config: Config, owner: Parameters<typeof signInLinks>[0], address: string, progress: Progress): Promise<void> {
+async function announce(
+  config: Config,
+  owner: Parameters<typeof signInLinks>[0],
+  address: string,
+  progress: Progress,
+): Promise<void> {
   if (config.demo) {
-    for (const { name, path } of await signInLinks(owner, new Date())) progress.say(`Sign in to ${name}: ${address}${path}`);
+    for (const { name, path } of await signInLinks(owner, new Date()))
+      progress.say(`Sign in to ${name}: ${address}${path}`);
   }
   progress.say(`Ready at ${address}`);
 }

@@ -7,7 +7,13 @@ export const JOBS_SCHEMA = 'jobs';
 
 /** Safe with two processes at once: the queue takes its own lock. */
 export async function installJobs(url: string, owner: Db): Promise<void> {
-  const installer = new PgBoss({ connectionString: url, schema: JOBS_SCHEMA, max: 1, supervise: false, schedule: false });
+  const installer = new PgBoss({
+    connectionString: url,
+    schema: JOBS_SCHEMA,
+    max: 1,
+    supervise: false,
+    schedule: false,
+  });
   // What keeps it from starting is thrown by start(); a poll that fails while it stops is no matter.
   installer.on('error', () => {});
   await installer.start();

@@ -6,7 +6,8 @@ import { mintOrganisation, NOW } from '@garboard/tests/support/organisation.ts';
 import { anItem, aVessel, state } from '@garboard/tests/support/vessels.ts';
 import { sql } from 'kysely';
 import { describe, expect, it, onTestFinished } from 'vitest';
-import { JOBS, type SchedulerDeps, startScheduler } from './start-scheduler.ts';
+import type { SchedulerDeps } from './job.ts';
+import { JOBS, startScheduler } from './start-scheduler.ts';
 import { checkStandings } from './upkeep/check-standings.job.ts';
 import { forgetRunOut } from './upkeep/forget-run-out.job.ts';
 
@@ -37,7 +38,10 @@ describe('the scheduler', () => {
     await (await startScheduler(deps)).stop();
     await (await startScheduler(deps)).stop();
 
-    const { rows } = await sql<{ name: string; cron: string }>`select name, cron from jobs.schedule order by name`.execute(pools.owner);
+    const { rows } = await sql<{
+      name: string;
+      cron: string;
+    }>`select name, cron from jobs.schedule order by name`.execute(pools.owner);
     expect(rows).toEqual(JOBS.map(({ name, cron }) => ({ name, cron })));
     expect(entries.filter(({ level }) => level === 'error')).toEqual([]);
   });
@@ -53,7 +57,9 @@ describe('the scheduler', () => {
     await aFleet(pools);
     const scheduler = await startScheduler(deps);
     await sql`insert into jobs.job (name, data) values (${checkStandings.name}, '{}')`.execute(pools.owner);
-    await expect.poll(() => entries.map(({ message }) => message), { timeout: 20_000 }).toContain('standings are right');
+    await expect
+      .poll(() => entries.map(({ message }) => message), { timeout: 20_000 })
+      .toContain('standings are right');
     await scheduler.stop();
   });
 });
@@ -62,7 +68,9 @@ describe('the nightly check', () => {
   it('alarms once about what somebody changed by hand, and mends it', async () => {
     const { deps, pools, entries } = await aHost();
     const { id } = await aFleet(pools);
-    await inOrganisation(pools.owner, id, (tx) => tx.updateTable('obligation').set({ action_words: 'Nothing' }).where('rule_id', '=', 'lpg-hose').execute());
+    await inOrganisation(pools.owner, id, (tx) =>
+      tx.updateTable('obligation').set({ action_words: 'Nothing' }).where('rule_id', '=', 'lpg-hose').execute(),
+    );
 
     await checkStandings.run(deps);
     await checkStandings.run(deps);
@@ -78,12 +86,17 @@ describe('the hourly forgetting', () => {
     const { deps, pools } = await aHost();
     const organisation = await mintOrganisation(pools);
     const at = (days: number) => new Date(NOW.getTime() - days * 86_400_000);
-    for (const [key, days] of [['old', 8], ['young', 6]] as const) {
+    for (const [key, days] of [
+      ['old', 8],
+      ['young', 6],
+    ] as const) {
       const ctx = organisation.ctx('owner', at(days));
       await aVessel({ ...ctx, once: { key, fingerprint: Buffer.from(key) } });
     }
     await forgetRunOut.run(deps);
-    const kept = await inOrganisation(pools.app, organisation.id, (tx) => tx.selectFrom('idempotency').select('key').execute());
+    const kept = await inOrganisation(pools.app, organisation.id, (tx) =>
+      tx.selectFrom('idempotency').select('key').execute(),
+    );
     expect(kept).toEqual([{ key: 'young' }]);
   });
 });

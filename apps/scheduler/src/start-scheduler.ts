@@ -1,18 +1,10 @@
 /** Hosts the jobs: what has to happen though nobody asks. Start and stop are a pair; stop waits for a running job. */
-import type { Db } from '@garboard/db/pool.ts';
 import { PgBoss } from 'pg-boss';
 import { installJobs, JOBS_SCHEMA } from './install-jobs.ts';
+import type { Job, SchedulerDeps } from './job.ts';
 import { checkStandings } from './upkeep/check-standings.job.ts';
 import { forgetRunOut } from './upkeep/forget-run-out.job.ts';
 
-export type SchedulerDeps = {
-  readonly url: string;
-  readonly owner: Db;
-  readonly app: Db;
-  now(): Date;
-  log(entry: { level: 'info' | 'warn' | 'error'; message: string } & Record<string, unknown>): void;
-};
-export type Job = { readonly name: string; readonly cron: string; run(deps: SchedulerDeps): Promise<void> };
 export type Scheduler = { stop(): Promise<void> };
 
 export const JOBS: readonly Job[] = [checkStandings, forgetRunOut];

@@ -17,4 +17,7 @@ export type Result<T> =
   | { readonly ok: false; readonly failure: Failure };
 
 export const done = <T>(value: T): { readonly ok: true; readonly value: T } => ({ ok: true, value });
-export const refused = (failure: Failure): { readonly ok: false; readonly failure: Failure } => ({ ok: false, failure });
+export const refused = (failure: Failure): { readonly ok: false; readonly failure: Failure } => ({
+  ok: false,
+  failure,
+});

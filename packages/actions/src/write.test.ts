@@ -11,7 +11,9 @@ const fingerprint = (text: string) => createHash('sha256').update(text).digest()
 const names = (organisationId: string) =>
   inOrganisation(pools.app, organisationId, async (tx) => (await listVessels(tx, 100)).rows.map(({ name }) => name));
 const auditRows = (organisationId: string) =>
-  inOrganisation(pools.app, organisationId, (tx) => tx.selectFrom('audit').select(['verb', 'actor', 'request_id']).orderBy('id').execute());
+  inOrganisation(pools.app, organisationId, (tx) =>
+    tx.selectFrom('audit').select(['verb', 'actor', 'request_id']).orderBy('id').execute(),
+  );
 
 async function withKey(key: string) {
   const organisation = await mintOrganisation(pools);
@@ -41,7 +43,10 @@ describe('a write with an idempotency key', () => {
   it('refuses the same key for another request', async () => {
     const { organisation, ctx } = await withKey('k3');
     await createVessel(ctx, particulars('Once'));
-    const other = await createVessel({ ...ctx, once: { key: 'k3', fingerprint: fingerprint('b') } }, particulars('Twice'));
+    const other = await createVessel(
+      { ...ctx, once: { key: 'k3', fingerprint: fingerprint('b') } },
+      particulars('Twice'),
+    );
 
     expect(other).toEqual({ ok: false, failure: { kind: 'key_reused' } });
     expect(await names(organisation.id)).toEqual(['Once']);
@@ -75,7 +80,11 @@ describe('every write', () => {
 
   it('leaves no trace when it is refused', async () => {
     const organisation = await mintOrganisation(pools);
-    const refusal = await createVessel(organisation.ctx(), { ...particulars(), timeZone: 'Nowhere/Land', builtYear: 2999 });
+    const refusal = await createVessel(organisation.ctx(), {
+      ...particulars(),
+      timeZone: 'Nowhere/Land',
+      builtYear: 2999,
+    });
 
     expect(refusal).toMatchObject({ failure: { errors: [{ pointer: '/timeZone' }, { pointer: '/builtYear' }] } });
     expect(await names(organisation.id)).toEqual([]);

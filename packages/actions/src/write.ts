@@ -19,10 +19,16 @@ class Refusal extends Error {
   }
 }
 
-export async function write<T>(ctx: ActionContext, permission: Permission, work: (write: Write) => Promise<Result<T>>): Promise<Result<T>> {
+export async function write<T>(
+  ctx: ActionContext,
+  permission: Permission,
+  work: (write: Write) => Promise<Result<T>>,
+): Promise<Result<T>> {
   if (!may(ctx.actor.role, permission)) return refused({ kind: 'forbidden' });
   try {
-    return await inOrganisation(ctx.db, ctx.organisationId, (tx) => (ctx.once ? once(tx, ctx, ctx.once, work) : run(tx, ctx, work)));
+    return await inOrganisation(ctx.db, ctx.organisationId, (tx) =>
+      ctx.once ? once(tx, ctx, ctx.once, work) : run(tx, ctx, work),
+    );
   } catch (fault) {
     if (fault instanceof Refusal) return refused(fault.failure);
     throw fault;

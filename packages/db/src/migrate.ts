@@ -1,13 +1,19 @@
 /** Numbered SQL migrations, forward only. Safe with two processes at once: an advisory lock lets one through at a time. */
-import { readdir, readFile } from 'node:fs/promises';
+
 import { createHash } from 'node:crypto';
+import { readdir, readFile } from 'node:fs/promises';
 import { sql } from 'kysely';
 import type { Db } from './pool.ts';
 
 const FOLDER = new URL('../migrations/', import.meta.url);
 const LOCK = 7_427_466_391;
 
-export type Migration = { readonly number: number; readonly name: string; readonly text: string; readonly checksum: string };
+export type Migration = {
+  readonly number: number;
+  readonly name: string;
+  readonly text: string;
+  readonly checksum: string;
+};
 
 /** The migrations in order; throws when a number is missing or doubled. */
 export async function readMigrations(folder: URL = FOLDER): Promise<Migration[]> {
@@ -41,13 +47,16 @@ export async function migrate(owner: Db, folder: URL = FOLDER): Promise<string[]
 }
 
 async function appliedChecksums(connection: Db): Promise<Map<number, string>> {
-  const { rows } = await sql<{ number: number; checksum: string }>`select number, checksum from migration`.execute(connection);
+  const { rows } = await sql<{ number: number; checksum: string }>`select number, checksum from migration`.execute(
+    connection,
+  );
   return new Map(rows.map(({ number, checksum }) => [number, checksum]));
 }
 
 function isWaiting({ number, name, checksum }: Migration, applied: Map<number, string>): boolean {
   const before = applied.get(number);
-  if (before !== undefined && before !== checksum) throw new Error(`migration ${name} was changed after it was applied`);
+  if (before !== undefined && before !== checksum)
+    throw new Error(`migration ${name} was changed after it was applied`);
   return before === undefined;
 }
 

@@ -2,7 +2,14 @@
 import type { ColumnType } from 'kysely';
 
 type Instant = ColumnType<Date, Date | string, Date | string>;
-type Secret = { organisation_id: string; id: string; role: string; secret_hash: Buffer; created_at: Instant; expires_at: Instant };
+type Secret = {
+  organisation_id: string;
+  id: string;
+  role: string;
+  secret_hash: Buffer;
+  created_at: Instant;
+  expires_at: Instant;
+};
 type Json<T> = ColumnType<T, string, string>;
 type MaybeJson<T> = ColumnType<T | null, string | null, string | null>;
 

@@ -47,6 +47,9 @@ async function end(child: ChildProcess, signal: NodeJS.Signals): Promise<number 
 
 /** `npm run --silent admin -- …` without npm; answers with what it printed. */
 export async function administer(settings: Settings, ...command: readonly string[]): Promise<string> {
-  const { stdout } = await run(process.execPath, ['apps/host/src/admin.ts', ...command], { cwd: ROOT, env: { ...process.env, ...settings } });
+  const { stdout } = await run(process.execPath, ['apps/host/src/admin.ts', ...command], {
+    cwd: ROOT,
+    env: { ...process.env, ...settings },
+  });
   return stdout.trim();
 }

@@ -24,7 +24,7 @@ export type TestOrganisation = {
 
 export async function mintOrganisation(pools: Pools, timeZone = 'UTC'): Promise<TestOrganisation> {
   const name = `Test Fleet ${randomUUID()}`;
-  const { id } = valueOf(await createOrganisation(pools.owner, { name, timeZone, now: NOW }));
+  const { id } = accepted(await createOrganisation(pools.owner, { name, timeZone, now: NOW }));
   return {
     id,
     name,
@@ -41,7 +41,7 @@ export async function mintOrganisation(pools: Pools, timeZone = 'UTC'): Promise<
 }
 
 /** The value of a result that a test takes for granted; throws with the failure otherwise. */
-export function valueOf<T>(result: Result<T>): T {
+export function accepted<T>(result: Result<T>): T {
   if (!result.ok) throw new Error(`refused: ${JSON.stringify(result.failure)}`);
   return result.value;
 }

@@ -1,19 +1,29 @@
 /** Short ways to a vessel with things aboard, through the actions and nothing else. */
+
+import type { ActionContext } from '@garboard/actions/context.ts';
 import { addItem, type ItemAdded } from '@garboard/actions/item/add-item.ts';
 import { type FactInput, type FactRecorded, recordFact } from '@garboard/actions/item/record-fact.ts';
 import { createVessel } from '@garboard/actions/vessel/create-vessel.ts';
-import type { ActionContext } from '@garboard/actions/context.ts';
 import type { VesselRecord } from '@garboard/db/vessel/vessel-record.ts';
 import type { SchemeId } from '@garboard/domain/rule/scheme.ts';
-import { particulars, valueOf } from './organisation.ts';
+import { accepted, particulars } from './organisation.ts';
 
-export async function aVessel(ctx: ActionContext, schemes: readonly SchemeId[] = [], name = 'Teal'): Promise<VesselRecord> {
-  return valueOf(await createVessel(ctx, particulars(name, schemes)));
+export async function aVessel(
+  ctx: ActionContext,
+  schemes: readonly SchemeId[] = [],
+  name = 'Teal',
+): Promise<VesselRecord> {
+  return accepted(await createVessel(ctx, particulars(name, schemes)));
 }
 
-export async function anItem(ctx: ActionContext, vesselId: string, kind: string, label: string = kind): Promise<ItemAdded> {
+export async function anItem(
+  ctx: ActionContext,
+  vesselId: string,
+  kind: string,
+  label: string = kind,
+): Promise<ItemAdded> {
   const nothing = { zone: null, quantity: 1, maker: null, model: null, serialNumber: null, attributes: {} };
-  return valueOf(await addItem(ctx, { ...nothing, vesselId, kind, label }));
+  return accepted(await addItem(ctx, { ...nothing, vesselId, kind, label }));
 }
 
 /** A statement with only what matters said. */
@@ -37,5 +47,5 @@ export async function state(
   itemId: string,
   said: Partial<FactInput> & Pick<FactInput, 'fact' | 'on'>,
 ): Promise<FactRecorded> {
-  return valueOf(await recordFact(ctx, { itemId, fact: statement(said) }));
+  return accepted(await recordFact(ctx, { itemId, fact: statement(said) }));
 }

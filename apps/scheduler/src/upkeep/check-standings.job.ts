@@ -1,7 +1,7 @@
 /** Every night: stored obligations and counts against a recompute from the facts. A difference alarms and is repaired. */
 import { recompute } from '@garboard/actions/upkeep/recompute.ts';
 import { listOrganisations } from '@garboard/db/organisation/organisations.ts';
-import type { Job } from '../start-scheduler.ts';
+import type { Job } from '../job.ts';
 
 export const checkStandings: Job = {
   name: 'check-standings',
@@ -10,7 +10,12 @@ export const checkStandings: Job = {
     for (const organisation of await listOrganisations(owner)) {
       const found = await recompute(app, organisation.id);
       const differs = found.obligations > 0 || found.days > 0;
-      log({ level: differs ? 'error' : 'info', message: differs ? 'standings differed and were repaired' : 'standings are right', organisationId: organisation.id, ...found });
+      log({
+        level: differs ? 'error' : 'info',
+        message: differs ? 'standings differed and were repaired' : 'standings are right',
+        organisationId: organisation.id,
+        ...found,
+      });
     }
   },
 };

@@ -1,7 +1,7 @@
 /** Every hour: sessions that ended and keys of old requests are forgotten. */
 import { forget } from '@garboard/actions/upkeep/forget.ts';
 import { listOrganisations } from '@garboard/db/organisation/organisations.ts';
-import type { Job } from '../start-scheduler.ts';
+import type { Job } from '../job.ts';
 
 export const forgetRunOut: Job = {
   name: 'forget-run-out',
@@ -9,7 +9,8 @@ export const forgetRunOut: Job = {
   async run({ owner, app, now, log }) {
     for (const organisation of await listOrganisations(owner)) {
       const forgotten = await forget(app, organisation.id, now());
-      if (forgotten.keys + forgotten.sessions > 0) log({ level: 'info', message: 'forgot', organisationId: organisation.id, ...forgotten });
+      if (forgotten.keys + forgotten.sessions > 0)
+        log({ level: 'info', message: 'forgot', organisationId: organisation.id, ...forgotten });
     }
   },
 };

@@ -1,6 +1,7 @@
 /** Puts a thing aboard on the vessel's list. Its obligations stand from the start, undated until facts come. */
-import { insertItem } from '@garboard/db/item/items.ts';
+
 import type { ItemParticulars, ItemRecord } from '@garboard/db/item/item-record.ts';
+import { insertItem } from '@garboard/db/item/items.ts';
 import { lockVessel } from '@garboard/db/vessel/vessels.ts';
 import { findItemKind } from '@garboard/domain/item/item-kind.ts';
 import type { Obligation } from '@garboard/domain/item/obligation.ts';
@@ -19,7 +20,10 @@ export function addItem(ctx: ActionContext, input: NewItem): Promise<Result<Item
     const vessel = await lockVessel(write.tx, input.vesselId);
     if (!vessel) return refused({ kind: 'not_found' });
     if (!findItemKind(input.kind)) {
-      return refused({ kind: 'invalid', errors: [{ pointer: '/kind', detail: 'is no kind of item in the catalogue' }] });
+      return refused({
+        kind: 'invalid',
+        errors: [{ pointer: '/kind', detail: 'is no kind of item in the catalogue' }],
+      });
     }
     const item = { ...input, id: newId(ctx.now), withdrawn: false, createdAt: ctx.now.toISOString(), version: 1 };
     await insertItem(write.tx, ctx.organisationId, item);

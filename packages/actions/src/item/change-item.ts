@@ -15,7 +15,10 @@ export type ItemChange = {
   readonly change: Partial<ItemParticulars>;
 };
 
-export function changeItem(ctx: ActionContext, { itemId, expectedVersion, change }: ItemChange): Promise<Result<ItemRecord>> {
+export function changeItem(
+  ctx: ActionContext,
+  { itemId, expectedVersion, change }: ItemChange,
+): Promise<Result<ItemRecord>> {
   return write(ctx, 'keep_register', async (write) => {
     const found = await loadItem(write.tx, itemId);
     if (!found) return refused({ kind: 'not_found' });

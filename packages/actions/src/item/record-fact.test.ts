@@ -5,7 +5,7 @@ import { inOrganisation } from '@garboard/db/scope.ts';
 import { formatDay } from '@garboard/domain/calendar/day.ts';
 import type { Obligation } from '@garboard/domain/item/obligation.ts';
 import { pools } from '@garboard/tests/support/database.ts';
-import { mintOrganisation, particulars, TODAY, valueOf } from '@garboard/tests/support/organisation.ts';
+import { accepted, mintOrganisation, particulars, TODAY } from '@garboard/tests/support/organisation.ts';
 import { anItem, aVessel, state, statement } from '@garboard/tests/support/vessels.ts';
 import { describe, expect, it } from 'vitest';
 import { createVessel } from '../vessel/create-vessel.ts';
@@ -43,7 +43,11 @@ describe('recording a fact', () => {
     const { ctx, item, inside } = await aHose();
     await state(ctx, item.id, { fact: 'installed', on: '2024-05-10' });
 
-    const late = await recordFact(ctx, { itemId: item.id, expectedVersion: item.version, fact: statement({ fact: 'installed', on: '2025-05-10' }) });
+    const late = await recordFact(ctx, {
+      itemId: item.id,
+      expectedVersion: item.version,
+      fact: statement({ fact: 'installed', on: '2025-05-10' }),
+    });
 
     expect(late).toEqual({ ok: false, failure: { kind: 'stale', version: item.version + 1 } });
     expect((await inside((tx) => listFacts(tx, item.id, 50))).rows).toHaveLength(1);
@@ -67,7 +71,10 @@ describe('recording a fact', () => {
     const wrong = await state(ctx, item.id, { fact: 'installed', on: '2014-05-10' });
     await state(ctx, item.id, { fact: 'installed', on: '2024-05-10', corrects: wrong.fact.id });
 
-    const again = await recordFact(ctx, { itemId: item.id, fact: statement({ fact: 'installed', on: '2024-06-10', corrects: wrong.fact.id }) });
+    const again = await recordFact(ctx, {
+      itemId: item.id,
+      fact: statement({ fact: 'installed', on: '2024-06-10', corrects: wrong.fact.id }),
+    });
     expect(again).toMatchObject({ ok: false, failure: { kind: 'invalid', errors: [{ pointer: '/corrects' }] } });
   });
 
@@ -79,7 +86,10 @@ describe('recording a fact', () => {
 
   it('refuses a fitting in the future and writes nothing', async () => {
     const { ctx, item, inside } = await aHose();
-    const refusal = await recordFact(ctx, { itemId: item.id, fact: statement({ fact: 'installed', on: '2026-11-26' }) });
+    const refusal = await recordFact(ctx, {
+      itemId: item.id,
+      fact: statement({ fact: 'installed', on: '2026-11-26' }),
+    });
 
     expect(refusal).toMatchObject({ ok: false, failure: { kind: 'invalid', errors: [{ pointer: '/on' }] } });
     expect(await inside((tx) => loadItem(tx, item.id))).toEqual(item);
@@ -88,7 +98,7 @@ describe('recording a fact', () => {
   it('takes the day from the vessel’s own place: it can be tomorrow there already', async () => {
     const { organisation } = await aHose();
     const ctx = organisation.ctx();
-    const far = valueOf(await createVessel(ctx, { ...particulars(), timeZone: 'Pacific/Auckland' }));
+    const far = accepted(await createVessel(ctx, { ...particulars(), timeZone: 'Pacific/Auckland' }));
     const { item } = await anItem(ctx, far.id, 'gas_hose');
     const { fact } = await state(ctx, item.id, { fact: 'installed', on: '2026-11-26' });
     expect(fact.on).toBe('2026-11-26');
@@ -99,8 +109,14 @@ describe('recording a fact', () => {
     const stranger = await mintOrganisation(pools);
     const fact = statement({ fact: 'installed', on: '2024-05-10' });
 
-    expect(await recordFact(stranger.ctx(), { itemId: item.id, fact })).toEqual({ ok: false, failure: { kind: 'not_found' } });
-    expect(await recordFact(organisation.ctx('viewer'), { itemId: item.id, fact })).toEqual({ ok: false, failure: { kind: 'forbidden' } });
+    expect(await recordFact(stranger.ctx(), { itemId: item.id, fact })).toEqual({
+      ok: false,
+      failure: { kind: 'not_found' },
+    });
+    expect(await recordFact(organisation.ctx('viewer'), { itemId: item.id, fact })).toEqual({
+      ok: false,
+      failure: { kind: 'forbidden' },
+    });
     expect((await recordFact(organisation.ctx('yard'), { itemId: item.id, fact })).ok).toBe(true);
   });
 });

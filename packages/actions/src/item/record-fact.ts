@@ -30,12 +30,16 @@ export type FactRecorded = {
   readonly doubts: readonly string[];
 };
 
-export function recordFact(ctx: ActionContext, { itemId, expectedVersion, fact }: NewFact): Promise<Result<FactRecorded>> {
+export function recordFact(
+  ctx: ActionContext,
+  { itemId, expectedVersion, fact }: NewFact,
+): Promise<Result<FactRecorded>> {
   return write(ctx, 'record_facts', async (write) => {
     const locked = await lockItem(write, itemId);
     if (!locked) return refused({ kind: 'not_found' });
     const { item, today, history } = locked;
-    if (expectedVersion !== undefined && item.version !== expectedVersion) return refused({ kind: 'stale', version: item.version });
+    if (expectedVersion !== undefined && item.version !== expectedVersion)
+      return refused({ kind: 'stale', version: item.version });
     const record = toRecord(ctx, itemId, fact, formatDay(today));
     const { problems, doubts } = factProblems(toFact(record), history, today);
     if (problems.length > 0) return refused({ kind: 'invalid', errors: problems });
@@ -43,7 +47,13 @@ export function recordFact(ctx: ActionContext, { itemId, expectedVersion, fact }
     const version = await touchItem(write.tx, itemId);
     await audit(write, { verb: 'record_fact', subject: 'fact', subjectId: record.id, before: null, after: record });
     const { obligations } = await refreshObligations(write.tx, ctx.organisationId, item.vesselId, [itemId]);
-    return done({ fact: record, item: { ...item, version }, asOf: formatDay(today), obligations: obligations.get(itemId) ?? [], doubts });
+    return done({
+      fact: record,
+      item: { ...item, version },
+      asOf: formatDay(today),
+      obligations: obligations.get(itemId) ?? [],
+      doubts,
+    });
   });
 }
 

@@ -1,6 +1,10 @@
 /** What only an administrator at the machine does: organisations, keys and sign-in links. Uses the owner's pool. */
 import { insertApiKey, insertSignInLink, type NewSecret } from '@garboard/db/organisation/credentials.ts';
-import { findOrganisationByName, insertOrganisation, type OrganisationRecord } from '@garboard/db/organisation/organisations.ts';
+import {
+  findOrganisationByName,
+  insertOrganisation,
+  type OrganisationRecord,
+} from '@garboard/db/organisation/organisations.ts';
 import { mintToken, type TokenKind } from '@garboard/db/organisation/token.ts';
 import type { Db } from '@garboard/db/pool.ts';
 import { inOrganisation, type Scoped } from '@garboard/db/scope.ts';
@@ -13,11 +17,17 @@ import { done, type Result, refused } from '../result.ts';
 
 export type NewOrganisation = { readonly name: string; readonly timeZone: string; readonly now: Date };
 
-export async function createOrganisation(owner: Db, { name, timeZone, now }: NewOrganisation): Promise<Result<OrganisationRecord>> {
+export async function createOrganisation(
+  owner: Db,
+  { name, timeZone, now }: NewOrganisation,
+): Promise<Result<OrganisationRecord>> {
   const wanted = name.trim();
-  if (wanted === '' || wanted.length > 120) return refused({ kind: 'invalid', errors: [{ pointer: '/name', detail: 'must be 1 to 120 characters' }] });
-  if (!isTimeZone(timeZone)) return refused({ kind: 'invalid', errors: [{ pointer: '/timeZone', detail: 'must be an IANA time zone' }] });
-  if (await findOrganisationByName(owner, wanted)) return refused({ kind: 'conflict', detail: `There is an organisation ${wanted} already.` });
+  if (wanted === '' || wanted.length > 120)
+    return refused({ kind: 'invalid', errors: [{ pointer: '/name', detail: 'must be 1 to 120 characters' }] });
+  if (!isTimeZone(timeZone))
+    return refused({ kind: 'invalid', errors: [{ pointer: '/timeZone', detail: 'must be an IANA time zone' }] });
+  if (await findOrganisationByName(owner, wanted))
+    return refused({ kind: 'conflict', detail: `There is an organisation ${wanted} already.` });
   const organisation = { id: newId(now), name: wanted, timeZone };
   await insertOrganisation(owner, { ...organisation, createdAt: now });
   await inOrganisation(owner, organisation.id, (tx) =>
@@ -32,7 +42,12 @@ export async function createOrganisation(owner: Db, { name, timeZone, now }: New
   return done(organisation);
 }
 
-export type NewCredential = { readonly organisationId: string; readonly role: Role; readonly now: Date; readonly expiresAt: Date };
+export type NewCredential = {
+  readonly organisationId: string;
+  readonly role: Role;
+  readonly now: Date;
+  readonly expiresAt: Date;
+};
 
 /** Answers with the key's text, which is stored nowhere and shown only this once. */
 export function createApiKey(owner: Db, key: NewCredential & { readonly name: string }): Promise<string> {
@@ -46,7 +61,12 @@ export function createSignInLink(owner: Db, link: NewCredential): Promise<string
 
 type Insert = (tx: Scoped, secret: NewSecret) => Promise<void>;
 
-async function mint(owner: Db, kind: TokenKind, { organisationId, ...secret }: NewCredential, insert: Insert): Promise<string> {
+async function mint(
+  owner: Db,
+  kind: TokenKind,
+  { organisationId, ...secret }: NewCredential,
+  insert: Insert,
+): Promise<string> {
   const token = mintToken(kind, organisationId, newId(secret.now));
   await inOrganisation(owner, organisationId, async (tx) => {
     await insert(tx, { token, role: secret.role, now: secret.now, expiresAt: secret.expiresAt });

@@ -20,8 +20,17 @@ export async function useSignInLink(db: Db, text: string, now: Date, requestId: 
     if (!role) return null;
     const session = mintToken('session', link.organisationId, newId(now));
     await insertSession(tx, { token: session, role, now, expiresAt: new Date(now.getTime() + SESSION_DAYS * DAY_MS) });
-    const ctx: ActionContext = { db, organisationId: link.organisationId, actor: { kind: 'session', id: session.id, role }, requestId, now };
-    await audit({ tx, ctx }, { verb: 'sign_in', subject: 'session', subjectId: session.id, before: null, after: { role, link: link.id } });
+    const ctx: ActionContext = {
+      db,
+      organisationId: link.organisationId,
+      actor: { kind: 'session', id: session.id, role },
+      requestId,
+      now,
+    };
+    await audit(
+      { tx, ctx },
+      { verb: 'sign_in', subject: 'session', subjectId: session.id, before: null, after: { role, link: link.id } },
+    );
     return session.text;
   });
 }
@@ -31,6 +40,9 @@ export async function endSession(ctx: ActionContext): Promise<void> {
   if (ctx.actor.kind !== 'session') return;
   await inOrganisation(ctx.db, ctx.organisationId, async (tx) => {
     await deleteSession(tx, ctx.actor.id);
-    await audit({ tx, ctx }, { verb: 'sign_out', subject: 'session', subjectId: ctx.actor.id, before: null, after: null });
+    await audit(
+      { tx, ctx },
+      { verb: 'sign_out', subject: 'session', subjectId: ctx.actor.id, before: null, after: null },
+    );
   });
 }

@@ -29,7 +29,11 @@ describe('recompute', () => {
   it('finds and mends an obligation that somebody changed by hand', async () => {
     const { organisation } = await aVesselWithHose();
     await inOrganisation(pools.owner, organisation.id, (tx) =>
-      tx.updateTable('obligation').set({ due_on: '2040-01-01', overdue_after: '2040-01-01' }).where('rule_id', '=', 'lpg-hose').execute(),
+      tx
+        .updateTable('obligation')
+        .set({ due_on: '2040-01-01', overdue_after: '2040-01-01' })
+        .where('rule_id', '=', 'lpg-hose')
+        .execute(),
     );
     expect((await recompute(pools.app, organisation.id)).obligations).toBe(1);
     expect((await recompute(pools.app, organisation.id)).obligations).toBe(0);
@@ -37,16 +41,25 @@ describe('recompute', () => {
 
   it('finds and mends a wrong count of a day', async () => {
     const { organisation } = await aVesselWithHose();
-    await inOrganisation(pools.owner, organisation.id, (tx) => sql`update day_count set n = n + 3 where n > 0`.execute(tx));
+    await inOrganisation(pools.owner, organisation.id, (tx) =>
+      sql`update day_count set n = n + 3 where n > 0`.execute(tx),
+    );
     expect((await recompute(pools.app, organisation.id)).days).toBeGreaterThan(0);
     expect(await recompute(pools.app, organisation.id)).toEqual(RIGHT);
   });
 
   it('rebuilds byte for byte what was dropped', async () => {
     const { organisation } = await aVesselWithHose();
-    const read = () => inOrganisation(pools.owner, organisation.id, (tx) => sql`select * from obligation where organisation_id = ${organisation.id}::uuid order by item_id, rule_id, duty`.execute(tx));
+    const read = () =>
+      inOrganisation(pools.owner, organisation.id, (tx) =>
+        sql`select * from obligation where organisation_id = ${organisation.id}::uuid order by item_id, rule_id, duty`.execute(
+          tx,
+        ),
+      );
     const before = (await read()).rows;
-    await inOrganisation(pools.owner, organisation.id, (tx) => sql`delete from obligation where organisation_id = ${organisation.id}::uuid`.execute(tx));
+    await inOrganisation(pools.owner, organisation.id, (tx) =>
+      sql`delete from obligation where organisation_id = ${organisation.id}::uuid`.execute(tx),
+    );
     await recompute(pools.app, organisation.id);
     expect(before.length).toBeGreaterThan(0);
     expect((await read()).rows).toEqual(before);
@@ -55,7 +68,14 @@ describe('recompute', () => {
   it('finds nothing after any sequence of statements, corrections and replacements', { timeout: 120_000 }, async () => {
     const act = fc.record({
       item: fc.nat(3),
-      fact: fc.constantFrom('installed', 'manufactured', 'serviced', 'replaced', 'printed_expiry', 'withdrawn' as const),
+      fact: fc.constantFrom(
+        'installed',
+        'manufactured',
+        'serviced',
+        'replaced',
+        'printed_expiry',
+        'withdrawn' as const,
+      ),
       year: fc.integer({ min: 2005, max: 2026 }),
       month: fc.integer({ min: 1, max: 10 }),
       corrects: fc.boolean(),
@@ -94,7 +114,9 @@ async function expectListAgrees(organisationId: string): Promise<void> {
   for (const standing of [undefined, 'unknown'] as const) {
     const question = { day, filter: standing ? { standing } : {}, limit: 200 };
     const stored = await inOrganisation(pools.app, organisationId, (tx) => readDueList(tx, question));
-    const anew = await inOrganisation(pools.app, organisationId, (tx) => readDueList(tx, { ...question, cut: { asOf: day } }));
+    const anew = await inOrganisation(pools.app, organisationId, (tx) =>
+      readDueList(tx, { ...question, cut: { asOf: day } }),
+    );
     expect(stored).toEqual(anew);
   }
 }

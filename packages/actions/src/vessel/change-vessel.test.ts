@@ -2,7 +2,7 @@ import { listObligations } from '@garboard/db/item/obligations.ts';
 import { inOrganisation } from '@garboard/db/scope.ts';
 import { loadVessel } from '@garboard/db/vessel/vessels.ts';
 import { pools } from '@garboard/tests/support/database.ts';
-import { mintOrganisation, valueOf } from '@garboard/tests/support/organisation.ts';
+import { accepted, mintOrganisation } from '@garboard/tests/support/organisation.ts';
 import { anItem, aVessel, state } from '@garboard/tests/support/vessels.ts';
 import { describe, expect, it } from 'vitest';
 import { changeVessel } from './change-vessel.ts';
@@ -18,7 +18,9 @@ async function aTeal() {
 describe('changing a vessel', () => {
   it('changes what is named, keeps the rest and counts the version up', async () => {
     const { ctx, vessel, load } = await aTeal();
-    const changed = valueOf(await changeVessel(ctx, { vesselId: vessel.id, expectedVersion: 1, change: { rig: 'sloop', builtYear: 1998 } }));
+    const changed = accepted(
+      await changeVessel(ctx, { vesselId: vessel.id, expectedVersion: 1, change: { rig: 'sloop', builtYear: 1998 } }),
+    );
 
     expect(changed).toEqual({ ...vessel, rig: 'sloop', builtYear: 1998, version: 2 });
     expect(await load()).toEqual(changed);
@@ -26,7 +28,7 @@ describe('changing a vessel', () => {
 
   it('refuses a stale version and changes nothing', async () => {
     const { ctx, vessel, load } = await aTeal();
-    valueOf(await changeVessel(ctx, { vesselId: vessel.id, expectedVersion: 1, change: { rig: 'sloop' } }));
+    accepted(await changeVessel(ctx, { vesselId: vessel.id, expectedVersion: 1, change: { rig: 'sloop' } }));
     const late = await changeVessel(ctx, { vesselId: vessel.id, expectedVersion: 1, change: { rig: 'ketch' } });
 
     expect(late).toEqual({ ok: false, failure: { kind: 'stale', version: 2 } });
@@ -36,7 +38,9 @@ describe('changing a vessel', () => {
   it('lets one of two writers win who read the same version', async () => {
     const { ctx, vessel } = await aTeal();
     const rigs = ['sloop', 'ketch', 'yawl', 'cutter'];
-    const results = await Promise.all(rigs.map((rig) => changeVessel(ctx, { vesselId: vessel.id, expectedVersion: 1, change: { rig } })));
+    const results = await Promise.all(
+      rigs.map((rig) => changeVessel(ctx, { vesselId: vessel.id, expectedVersion: 1, change: { rig } })),
+    );
     expect(results.filter(({ ok }) => ok)).toHaveLength(1);
   });
 
@@ -45,7 +49,9 @@ describe('changing a vessel', () => {
     const { item } = await anItem(ctx, vessel.id, 'liferaft');
     await state(ctx, item.id, { fact: 'serviced', on: '2025-11-04', doneBy: { capacity: 'liferaft_service_station' } });
     const rules = () =>
-      inOrganisation(pools.app, organisation.id, async (tx) => (await listObligations(tx, item.id)).map(({ ruleId }) => ruleId));
+      inOrganisation(pools.app, organisation.id, async (tx) =>
+        (await listObligations(tx, item.id)).map(({ ruleId }) => ruleId),
+      );
 
     expect(await rules()).not.toContain('raft-solas');
     await changeVessel(ctx, { vesselId: vessel.id, expectedVersion: 1, change: { schemes: ['solas'] } });
@@ -57,13 +63,21 @@ describe('changing a vessel', () => {
   it('is not found for another organisation', async () => {
     const { vessel } = await aTeal();
     const stranger = await mintOrganisation(pools);
-    const refusal = await changeVessel(stranger.ctx(), { vesselId: vessel.id, expectedVersion: 1, change: { rig: 'sloop' } });
+    const refusal = await changeVessel(stranger.ctx(), {
+      vesselId: vessel.id,
+      expectedVersion: 1,
+      change: { rig: 'sloop' },
+    });
     expect(refusal).toEqual({ ok: false, failure: { kind: 'not_found' } });
   });
 
   it.each(['surveyor', 'yard', 'viewer'] as const)('is forbidden to a %s', async (role) => {
     const { organisation, vessel } = await aTeal();
-    const refusal = await changeVessel(organisation.ctx(role), { vesselId: vessel.id, expectedVersion: 1, change: { rig: 'sloop' } });
+    const refusal = await changeVessel(organisation.ctx(role), {
+      vesselId: vessel.id,
+      expectedVersion: 1,
+      change: { rig: 'sloop' },
+    });
     expect(refusal).toEqual({ ok: false, failure: { kind: 'forbidden' } });
   });
 });

@@ -15,7 +15,10 @@ export type VesselChange = {
   readonly change: Partial<Particulars>;
 };
 
-export function changeVessel(ctx: ActionContext, { vesselId, expectedVersion, change }: VesselChange): Promise<Result<VesselRecord>> {
+export function changeVessel(
+  ctx: ActionContext,
+  { vesselId, expectedVersion, change }: VesselChange,
+): Promise<Result<VesselRecord>> {
   return write(ctx, 'keep_register', async (write) => {
     const before = await lockVessel(write.tx, vesselId);
     if (!before) return refused({ kind: 'not_found' });

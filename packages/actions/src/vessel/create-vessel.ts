@@ -1,6 +1,7 @@
 /** Puts a vessel on the register. */
-import { insertVessel } from '@garboard/db/vessel/vessels.ts';
+
 import type { Particulars, VesselRecord } from '@garboard/db/vessel/vessel-record.ts';
+import { insertVessel } from '@garboard/db/vessel/vessels.ts';
 import { audit } from '../audit.ts';
 import type { ActionContext } from '../context.ts';
 import { newId } from '../new-id.ts';

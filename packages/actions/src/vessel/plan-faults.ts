@@ -8,6 +8,7 @@ const YEARS_AHEAD = 30;
 export function planFaults(pointer: string, day: string, now: Date): Fault[] {
   const year = Number(day.slice(0, 4));
   if (year < EARLIEST) return [{ pointer, detail: `lies before ${EARLIEST}` }];
-  if (year > now.getUTCFullYear() + YEARS_AHEAD) return [{ pointer, detail: `lies more than ${YEARS_AHEAD} years ahead` }];
+  if (year > now.getUTCFullYear() + YEARS_AHEAD)
+    return [{ pointer, detail: `lies more than ${YEARS_AHEAD} years ahead` }];
   return [];
 }

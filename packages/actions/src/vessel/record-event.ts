@@ -21,7 +21,13 @@ export function recordEvent(ctx: ActionContext, { vesselId, ...event }: NewEvent
     if (errors.length > 0) return refused({ kind: 'invalid', errors });
     const record = { ...event, id: newId(ctx.now), recordedAt: ctx.now.toISOString() };
     await insertEvent(write.tx, ctx.organisationId, vesselId, record);
-    await audit(write, { verb: 'record_event', subject: 'event', subjectId: record.id, before: null, after: { vesselId, ...record } });
+    await audit(write, {
+      verb: 'record_event',
+      subject: 'event',
+      subjectId: record.id,
+      before: null,
+      after: { vesselId, ...record },
+    });
     await refreshObligations(write.tx, ctx.organisationId, vesselId);
     return done(record);
   });

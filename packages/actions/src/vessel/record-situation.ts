@@ -11,7 +11,10 @@ import { planFaults } from './plan-faults.ts';
 
 export type NewSituation = Omit<SituationRecord, 'id' | 'recordedAt'> & { readonly vesselId: string };
 
-export function recordSituation(ctx: ActionContext, { vesselId, ...situation }: NewSituation): Promise<Result<SituationRecord>> {
+export function recordSituation(
+  ctx: ActionContext,
+  { vesselId, ...situation }: NewSituation,
+): Promise<Result<SituationRecord>> {
   return write(ctx, 'keep_register', async (write) => {
     const vessel = await lockVessel(write.tx, vesselId);
     if (!vessel) return refused({ kind: 'not_found' });
@@ -19,7 +22,13 @@ export function recordSituation(ctx: ActionContext, { vesselId, ...situation }: 
     if (errors.length > 0) return refused({ kind: 'invalid', errors });
     const record = { ...situation, id: newId(ctx.now), recordedAt: ctx.now.toISOString() };
     await insertSituation(write.tx, ctx.organisationId, vesselId, record);
-    await audit(write, { verb: 'record_situation', subject: 'situation', subjectId: record.id, before: null, after: { vesselId, ...record } });
+    await audit(write, {
+      verb: 'record_situation',
+      subject: 'situation',
+      subjectId: record.id,
+      before: null,
+      after: { vesselId, ...record },
+    });
     await refreshObligations(write.tx, ctx.organisationId, vesselId);
     return done(record);
   });

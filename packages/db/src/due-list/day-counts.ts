@@ -9,7 +9,12 @@ export type CountedDay = { readonly overdue_after: string; readonly due_on: stri
  * Adds what came and takes away what went, net: a day that lost as many as it gained is not touched.
  * Rows are taken in one order by everybody, so that two writers of one organisation never wait for each other in a ring.
  */
-export async function shiftDayCounts(tx: Scoped, organisationId: string, gone: readonly CountedDay[], come: readonly CountedDay[]): Promise<void> {
+export async function shiftDayCounts(
+  tx: Scoped,
+  organisationId: string,
+  gone: readonly CountedDay[],
+  come: readonly CountedDay[],
+): Promise<void> {
   const net = netOf(gone, come);
   if (net.length === 0) return;
   await sql`
@@ -17,7 +22,9 @@ export async function shiftDayCounts(tx: Scoped, organisationId: string, gone: r
     select ${organisationId}::uuid, d.overdue_after, d.due_on, d.weight, d.n
     from jsonb_to_recordset(${JSON.stringify(net)}::jsonb) as d (overdue_after date, due_on date, weight text, n integer)
     order by d.overdue_after, d.due_on, d.weight
-    on conflict (organisation_id, overdue_after, due_on, weight) do update set n = day_count.n + excluded.n`.execute(tx);
+    on conflict (organisation_id, overdue_after, due_on, weight) do update set n = day_count.n + excluded.n`.execute(
+    tx,
+  );
 }
 
 function netOf(gone: readonly CountedDay[], come: readonly CountedDay[]): (CountedDay & { n: number })[] {

@@ -29,11 +29,21 @@ export type DueFilter = {
 };
 
 /** The place of a line in the list's order. `overdueAfter` is ISO text or `infinity`. */
-export type DueKey = { readonly overdueAfter: string; readonly itemId: string; readonly ruleId: string; readonly duty: string };
+export type DueKey = {
+  readonly overdueAfter: string;
+  readonly itemId: string;
+  readonly ruleId: string;
+  readonly duty: string;
+};
 
 export function dueKeyOf({ item, obligation }: DueEntry): DueKey {
   const { outcome, ruleId, duty } = obligation;
-  return { overdueAfter: outcome.kind === 'dated' ? formatDay(outcome.overdueAfter) : NO_DATE, itemId: item.id, ruleId, duty };
+  return {
+    overdueAfter: outcome.kind === 'dated' ? formatDay(outcome.overdueAfter) : NO_DATE,
+    itemId: item.id,
+    ruleId,
+    duty,
+  };
 }
 
 /** `day` is the day asked about; `cut` makes the answer be worked out anew from the facts as they stood. */

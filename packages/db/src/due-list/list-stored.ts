@@ -13,7 +13,13 @@ import type { ObligationTable } from '../schema.ts';
 import type { Scoped } from '../scope.ts';
 import type { DueEntry, DueQuestion } from './due-entry.ts';
 
-type Row = Selectable<ObligationTable> & { vessel_name: string; kind: string; label: string; zone: string | null; quantity: number };
+type Row = Selectable<ObligationTable> & {
+  vessel_name: string;
+  kind: string;
+  label: string;
+  zone: string | null;
+  quantity: number;
+};
 
 /** A condition with `?` for each of its parameters. */
 type Condition = { readonly text: string; readonly values: readonly unknown[] };
@@ -21,7 +27,12 @@ type Condition = { readonly text: string; readonly values: readonly unknown[] };
 export async function listStored(tx: Scoped, question: DueQuestion): Promise<Page<DueEntry>> {
   const conditions = conditionsOf(question);
   const text = statement(conditions.map(({ text }) => text).join(' and '), question.limit + 1);
-  const { rows } = await tx.executeQuery<Row>(CompiledQuery.raw(text, conditions.flatMap(({ values }) => values)));
+  const { rows } = await tx.executeQuery<Row>(
+    CompiledQuery.raw(
+      text,
+      conditions.flatMap(({ values }) => values),
+    ),
+  );
   return pageOf(rows.map(toEntry), question.limit);
 }
 
@@ -33,9 +44,17 @@ function conditionsOf({ day, filter, after }: DueQuestion): Condition[] {
     ...(filter.scheme ? at('scheme = ?', filter.scheme) : []),
     ...(filter.weight ? at('weight = ?', filter.weight) : []),
     ...(filter.kind ? at('item_id in (select id from item where kind = ?)', filter.kind) : []),
-    ...(filter.horizonDays === undefined ? [] : at('overdue_after <= ?::date', formatDay(addDays(day, filter.horizonDays)))),
+    ...(filter.horizonDays === undefined
+      ? []
+      : at('overdue_after <= ?::date', formatDay(addDays(day, filter.horizonDays)))),
     ...(after
-      ? at('(overdue_after, item_id, rule_id, duty) > (?::date, ?::uuid, ?, ?)', after.overdueAfter, after.itemId, after.ruleId, after.duty)
+      ? at(
+          '(overdue_after, item_id, rule_id, duty) > (?::date, ?::uuid, ?, ?)',
+          after.overdueAfter,
+          after.itemId,
+          after.ruleId,
+          after.duty,
+        )
       : []),
   ];
 }
@@ -49,9 +68,13 @@ function standingCondition(standing: Standing | undefined, day: string, lead: st
     case 'overdue':
       return [{ text: 'overdue_after < ?::date', values: [day] }];
     case 'due':
-      return [{ text: "overdue_after >= ?::date and overdue_after < 'infinity' and due_on <= ?::date", values: [day, lead] }];
+      return [
+        { text: "overdue_after >= ?::date and overdue_after < 'infinity' and due_on <= ?::date", values: [day, lead] },
+      ];
     case 'in_date':
-      return [{ text: "overdue_after >= ?::date and overdue_after < 'infinity' and due_on > ?::date", values: [day, lead] }];
+      return [
+        { text: "overdue_after >= ?::date and overdue_after < 'infinity' and due_on > ?::date", values: [day, lead] },
+      ];
   }
 }
 

@@ -6,9 +6,9 @@ import { sql } from 'kysely';
 import { toObligation } from '../item/obligation-record.ts';
 import type { Page } from '../page.ts';
 import type { Scoped } from '../scope.ts';
+import { type SituationRecord, toSituationRecord } from '../vessel/situations.ts';
 import type { VesselRecord } from '../vessel/vessel-record.ts';
 import { listVessels, type VesselKey } from '../vessel/vessels.ts';
-import { type SituationRecord, toSituationRecord } from '../vessel/situations.ts';
 import type { CountedStandings, DueEntry } from './due-entry.ts';
 import { countUp } from './totals.ts';
 import { workOutFleet } from './work-out-fleet.ts';
@@ -21,17 +21,30 @@ export type FleetVessel = {
   readonly situations: readonly SituationRecord[];
 };
 
-export type FleetQuestion = { readonly day: Day; readonly cut?: Cut; readonly limit: number; readonly after?: VesselKey };
+export type FleetQuestion = {
+  readonly day: Day;
+  readonly cut?: Cut;
+  readonly limit: number;
+  readonly after?: VesselKey;
+};
 
 export async function readFleet(tx: Scoped, { day, cut, limit, after }: FleetQuestion): Promise<Page<FleetVessel>> {
   const vessels = await listVessels(tx, limit, after);
   const ids = vessels.rows.map(({ id }) => id);
   if (ids.length === 0) return { rows: [], more: false };
-  const entries = Map.groupBy(cut ? await workOutFleet(tx, cut) : await storedEntries(tx, vessels.rows), ({ vessel }) => vessel.id);
+  const entries = Map.groupBy(
+    cut ? await workOutFleet(tx, cut) : await storedEntries(tx, vessels.rows),
+    ({ vessel }) => vessel.id,
+  );
   const situations = Map.groupBy(await situationsOf(tx, ids), ({ vesselId }) => vesselId);
   const rows = vessels.rows.map((vessel) => {
     const hers = entries.get(vessel.id) ?? [];
-    return { vessel, counts: countOn(hers, day), entries: hers.toSorted(byOverdueAfter), situations: situations.get(vessel.id) ?? [] };
+    return {
+      vessel,
+      counts: countOn(hers, day),
+      entries: hers.toSorted(byOverdueAfter),
+      situations: situations.get(vessel.id) ?? [],
+    };
   });
   return { rows, more: vessels.more };
 }
@@ -40,7 +53,9 @@ async function storedEntries(tx: Scoped, vessels: readonly VesselRecord[]): Prom
   const names = new Map(vessels.map(({ id, name }) => [id, name]));
   const rows = await tx
     .selectFrom('obligation as o')
-    .innerJoin('item as i', (join) => join.onRef('i.organisation_id', '=', 'o.organisation_id').onRef('i.id', '=', 'o.item_id'))
+    .innerJoin('item as i', (join) =>
+      join.onRef('i.organisation_id', '=', 'o.organisation_id').onRef('i.id', '=', 'o.item_id'),
+    )
     .selectAll('o')
     .select(['i.kind', 'i.label', 'i.zone', 'i.quantity'])
     .where('o.vessel_id', 'in', [...names.keys()])
@@ -52,7 +67,10 @@ async function storedEntries(tx: Scoped, vessels: readonly VesselRecord[]): Prom
   }));
 }
 
-async function situationsOf(tx: Scoped, vesselIds: readonly string[]): Promise<(SituationRecord & { vesselId: string })[]> {
+async function situationsOf(
+  tx: Scoped,
+  vesselIds: readonly string[],
+): Promise<(SituationRecord & { vesselId: string })[]> {
   const rows = await tx
     .selectFrom('situation')
     .selectAll()
@@ -64,8 +82,15 @@ async function situationsOf(tx: Scoped, vesselIds: readonly string[]): Promise<(
 }
 
 function countOn(entries: readonly DueEntry[], day: Day): CountedStandings {
-  return countUp(entries.map(({ obligation }) => ({ standing: standingOn(obligation.outcome, day), weight: obligation.weight, n: 1 })));
+  return countUp(
+    entries.map(({ obligation }) => ({
+      standing: standingOn(obligation.outcome, day),
+      weight: obligation.weight,
+      n: 1,
+    })),
+  );
 }
 
-const sortText = ({ obligation: { outcome } }: DueEntry) => (outcome.kind === 'dated' ? formatDay(outcome.overdueAfter) : 'infinity');
+const sortText = ({ obligation: { outcome } }: DueEntry) =>
+  outcome.kind === 'dated' ? formatDay(outcome.overdueAfter) : 'infinity';
 const byOverdueAfter = (a: DueEntry, b: DueEntry) => (sortText(a) < sortText(b) ? -1 : 1);

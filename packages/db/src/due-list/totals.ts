@@ -5,7 +5,10 @@ import type { CountedStandings } from './due-entry.ts';
 
 export function countUp(rows: Iterable<{ standing: Standing; weight: Weight; n: number }>): CountedStandings {
   const nothing = () => Object.fromEntries(WEIGHTS.map((weight) => [weight, 0])) as Record<Weight, number>;
-  const counts = Object.fromEntries(STANDINGS.map((standing) => [standing, nothing()])) as Record<Standing, Record<Weight, number>>;
+  const counts = Object.fromEntries(STANDINGS.map((standing) => [standing, nothing()])) as Record<
+    Standing,
+    Record<Weight, number>
+  >;
   for (const { standing, weight, n } of rows) counts[standing][weight] += n;
   return counts;
 }

@@ -21,7 +21,9 @@ async function workOutVessel(tx: Scoped, vessel: DueEntry['vessel'], cut: Cut): 
   const items = await loadItemHistories(tx, vessel.id);
   return items
     .filter(({ item }) => !cut.knownAt || item.createdAt <= new Date(cut.knownAt).toISOString())
-    .flatMap(({ item, history: facts }) => workOutObligations(facts, history, cut).map((obligation) => toEntry(vessel, item, obligation)));
+    .flatMap(({ item, history: facts }) =>
+      workOutObligations(facts, history, cut).map((obligation) => toEntry(vessel, item, obligation)),
+    );
 }
 
 function toEntry(vessel: DueEntry['vessel'], item: ItemWithHistory['item'], obligation: Obligation): DueEntry {

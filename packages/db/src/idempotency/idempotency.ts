@@ -43,6 +43,9 @@ export async function keepValue(tx: Scoped, once: OnceKey, value: unknown): Prom
 
 /** Keys older than `before` are forgotten: a repeat so late is a new request. Answers with how many. */
 export async function forgetKeys(tx: Scoped, before: Date): Promise<number> {
-  const { numDeletedRows } = await tx.deleteFrom('idempotency').where('created_at', '<', before).executeTakeFirstOrThrow();
+  const { numDeletedRows } = await tx
+    .deleteFrom('idempotency')
+    .where('created_at', '<', before)
+    .executeTakeFirstOrThrow();
   return Number(numDeletedRows);
 }

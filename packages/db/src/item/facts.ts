@@ -11,7 +11,9 @@ export async function listFacts(tx: Scoped, itemId: string, limit: number, after
   let query = tx
     .selectFrom('fact')
     .leftJoin('fact as correction', (join) =>
-      join.onRef('correction.organisation_id', '=', 'fact.organisation_id').onRef('correction.corrects', '=', 'fact.id'),
+      join
+        .onRef('correction.organisation_id', '=', 'fact.organisation_id')
+        .onRef('correction.corrects', '=', 'fact.id'),
     )
     .selectAll('fact')
     .select('correction.id as struck_out_by')

@@ -10,8 +10,18 @@ export async function loadItem(tx: Scoped, id: string): Promise<ItemRecord | nul
 }
 
 /** In the order in which they were added. */
-export async function listItems(tx: Scoped, vesselId: string, limit: number, after?: string): Promise<Page<ItemRecord>> {
-  let query = tx.selectFrom('item').selectAll().where('vessel_id', '=', vesselId).orderBy('id').limit(sql.lit(limit + 1));
+export async function listItems(
+  tx: Scoped,
+  vesselId: string,
+  limit: number,
+  after?: string,
+): Promise<Page<ItemRecord>> {
+  let query = tx
+    .selectFrom('item')
+    .selectAll()
+    .where('vessel_id', '=', vesselId)
+    .orderBy('id')
+    .limit(sql.lit(limit + 1));
   if (after) query = query.where('id', '>', after);
   return pageOf((await query.execute()).map(toItemRecord), limit);
 }
@@ -33,7 +43,12 @@ export async function insertItem(tx: Scoped, organisationId: string, item: ItemR
 }
 
 /** Writes only over the version that was read; `null` when somebody was faster. */
-export async function updateItem(tx: Scoped, id: string, version: number, changed: ItemParticulars): Promise<ItemRecord | null> {
+export async function updateItem(
+  tx: Scoped,
+  id: string,
+  version: number,
+  changed: ItemParticulars,
+): Promise<ItemRecord | null> {
   const row = await tx
     .updateTable('item')
     .set({ ...toItemColumns(changed), version: version + 1 })
@@ -57,5 +72,9 @@ export async function touchItem(tx: Scoped, id: string): Promise<number> {
 
 export async function setWithdrawn(tx: Scoped, ids: readonly string[], withdrawn: boolean): Promise<void> {
   if (ids.length === 0) return;
-  await tx.updateTable('item').set({ withdrawn }).where('id', 'in', [...ids]).execute();
+  await tx
+    .updateTable('item')
+    .set({ withdrawn })
+    .where('id', 'in', [...ids])
+    .execute();
 }

@@ -1,7 +1,8 @@
 /** Everything the rules need to know about a vessel's items, as values of the domain. */
-import type { SchemeId } from '@garboard/domain/rule/scheme.ts';
+
 import type { ItemKindId } from '@garboard/domain/item/item-kind.ts';
 import type { ItemHistory, VesselHistory } from '@garboard/domain/item/work-out-obligations.ts';
+import type { SchemeId } from '@garboard/domain/rule/scheme.ts';
 import type { Scoped } from '../scope.ts';
 import { toVesselEvent } from '../vessel/events.ts';
 import { toSituation } from '../vessel/situations.ts';
@@ -12,14 +13,32 @@ export type ItemWithHistory = { readonly item: ItemRecord; readonly history: Ite
 
 /** Her schemes, situations and events. Throws when there is no such vessel in scope: load her first. */
 export async function loadVesselHistory(tx: Scoped, vesselId: string): Promise<VesselHistory> {
-  const { schemes } = await tx.selectFrom('vessel').select('schemes').where('id', '=', vesselId).executeTakeFirstOrThrow();
-  const situations = await tx.selectFrom('situation').selectAll().where('vessel_id', '=', vesselId).orderBy('id').execute();
-  const events = await tx.selectFrom('vessel_event').selectAll().where('vessel_id', '=', vesselId).orderBy('id').execute();
+  const { schemes } = await tx
+    .selectFrom('vessel')
+    .select('schemes')
+    .where('id', '=', vesselId)
+    .executeTakeFirstOrThrow();
+  const situations = await tx
+    .selectFrom('situation')
+    .selectAll()
+    .where('vessel_id', '=', vesselId)
+    .orderBy('id')
+    .execute();
+  const events = await tx
+    .selectFrom('vessel_event')
+    .selectAll()
+    .where('vessel_id', '=', vesselId)
+    .orderBy('id')
+    .execute();
   return { schemes: schemes as SchemeId[], situations: situations.map(toSituation), events: events.map(toVesselEvent) };
 }
 
 /** The vessel's items with all their facts; only `itemIds` where given. */
-export async function loadItemHistories(tx: Scoped, vesselId: string, itemIds?: readonly string[]): Promise<ItemWithHistory[]> {
+export async function loadItemHistories(
+  tx: Scoped,
+  vesselId: string,
+  itemIds?: readonly string[],
+): Promise<ItemWithHistory[]> {
   let items = tx.selectFrom('item').selectAll().where('vessel_id', '=', vesselId).orderBy('id');
   if (itemIds) items = items.where('id', 'in', [...itemIds]);
   const rows = await items.execute();
@@ -27,12 +46,20 @@ export async function loadItemHistories(tx: Scoped, vesselId: string, itemIds?: 
   const facts = await tx
     .selectFrom('fact')
     .selectAll()
-    .where('item_id', 'in', rows.map(({ id }) => id))
+    .where(
+      'item_id',
+      'in',
+      rows.map(({ id }) => id),
+    )
     .orderBy('id')
     .execute();
   const byItem = Map.groupBy(facts.map(toFactRecord), ({ itemId }) => itemId);
   return rows.map(toItemRecord).map((item) => ({
     item,
-    history: { kind: item.kind as ItemKindId, attributes: item.attributes, facts: (byItem.get(item.id) ?? []).map(toFact) },
+    history: {
+      kind: item.kind as ItemKindId,
+      attributes: item.attributes,
+      facts: (byItem.get(item.id) ?? []).map(toFact),
+    },
   }));
 }

@@ -30,7 +30,14 @@ export function toObligationColumns(place: Place, obligation: Obligation): Inser
 function toDateColumns(outcome: DueOutcome) {
   switch (outcome.kind) {
     case 'undated':
-      return { overdue_after: NO_DATE, due_on: NO_DATE, expires_on: null, replace_by: null, latest_permitted_on: null, windows: '[]' };
+      return {
+        overdue_after: NO_DATE,
+        due_on: NO_DATE,
+        expires_on: null,
+        replace_by: null,
+        latest_permitted_on: null,
+        windows: '[]',
+      };
     case 'dated':
       return {
         overdue_after: formatDay(outcome.overdueAfter),
@@ -38,7 +45,9 @@ function toDateColumns(outcome: DueOutcome) {
         expires_on: optional(outcome.expiresOn),
         replace_by: optional(outcome.replaceBy),
         latest_permitted_on: optional(outcome.latestPermittedOn),
-        windows: JSON.stringify(outcome.windows.map(({ opens, closes }) => ({ opens: formatDay(opens), closes: formatDay(closes) }))),
+        windows: JSON.stringify(
+          outcome.windows.map(({ opens, closes }) => ({ opens: formatDay(opens), closes: formatDay(closes) })),
+        ),
       };
   }
 }
@@ -83,7 +92,11 @@ type StoredExplanation = Explained<string | null>;
 
 function mapLimits<From, To>(explanation: Explained<From>, change: (on: From) => To): Explained<To> {
   const limit = (each: Limit<From>): Limit<To> => ({ ...each, on: change(each.on) });
-  return { ...explanation, binds: explanation.binds && limit(explanation.binds), alsoCounted: explanation.alsoCounted.map(limit) };
+  return {
+    ...explanation,
+    binds: explanation.binds && limit(explanation.binds),
+    alsoCounted: explanation.alsoCounted.map(limit),
+  };
 }
 
 function dayIn(text: string): Day {

@@ -22,7 +22,11 @@ export async function listObligations(tx: Scoped, itemId: string): Promise<Oblig
 }
 
 export function loadObligationRows(tx: Scoped, itemIds: readonly string[]): Promise<ObligationRow[]> {
-  return tx.selectFrom('obligation').selectAll().where('item_id', 'in', [...itemIds]).execute();
+  return tx
+    .selectFrom('obligation')
+    .selectAll()
+    .where('item_id', 'in', [...itemIds])
+    .execute();
 }
 
 export async function deleteObligations(tx: Scoped, keys: readonly ObligationKey[]): Promise<void> {

@@ -56,7 +56,10 @@ const row = ({ token, role, now, expiresAt }: NewSecret) => ({
 });
 
 export async function insertApiKey(tx: Scoped, secret: NewSecret & { name: string }): Promise<void> {
-  await tx.insertInto('api_key').values({ ...row(secret), name: secret.name }).execute();
+  await tx
+    .insertInto('api_key')
+    .values({ ...row(secret), name: secret.name })
+    .execute();
 }
 
 export async function insertSignInLink(tx: Scoped, secret: NewSecret): Promise<void> {

@@ -21,7 +21,10 @@ const BYTES = 16 + 16 + 32;
 /** A new token with a secret from the system's generator. */
 export function mintToken(kind: TokenKind, organisationId: string, id: string): Token & { readonly text: string } {
   const token = { kind, organisationId, id, secret: randomBytes(32) };
-  return { ...token, text: PREFIX[kind] + Buffer.concat([bytes(organisationId), bytes(id), token.secret]).toString('base64url') };
+  return {
+    ...token,
+    text: PREFIX[kind] + Buffer.concat([bytes(organisationId), bytes(id), token.secret]).toString('base64url'),
+  };
 }
 
 /** `null` for anything that is not the text of a token. Says nothing about whether it is still good. */

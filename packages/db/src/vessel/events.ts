@@ -17,7 +17,12 @@ export type VesselEventRecord = {
 };
 
 /** The latest first. */
-export async function listEvents(tx: Scoped, vesselId: string, limit: number, before?: DatedKey): Promise<Page<VesselEventRecord>> {
+export async function listEvents(
+  tx: Scoped,
+  vesselId: string,
+  limit: number,
+  before?: DatedKey,
+): Promise<Page<VesselEventRecord>> {
   let query = tx
     .selectFrom('vessel_event')
     .selectAll()
@@ -29,7 +34,12 @@ export async function listEvents(tx: Scoped, vesselId: string, limit: number, be
   return pageOf((await query.execute()).map(toVesselEventRecord), limit);
 }
 
-export async function insertEvent(tx: Scoped, organisationId: string, vesselId: string, record: VesselEventRecord): Promise<void> {
+export async function insertEvent(
+  tx: Scoped,
+  organisationId: string,
+  vesselId: string,
+  record: VesselEventRecord,
+): Promise<void> {
   await tx
     .insertInto('vessel_event')
     .values({

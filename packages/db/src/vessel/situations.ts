@@ -18,7 +18,12 @@ export type SituationRecord = {
 export type DatedKey = { readonly on: string; readonly id: string };
 
 /** The latest first. */
-export async function listSituations(tx: Scoped, vesselId: string, limit: number, before?: DatedKey): Promise<Page<SituationRecord>> {
+export async function listSituations(
+  tx: Scoped,
+  vesselId: string,
+  limit: number,
+  before?: DatedKey,
+): Promise<Page<SituationRecord>> {
   let query = tx
     .selectFrom('situation')
     .selectAll()
@@ -30,7 +35,12 @@ export async function listSituations(tx: Scoped, vesselId: string, limit: number
   return pageOf((await query.execute()).map(toSituationRecord), limit);
 }
 
-export async function insertSituation(tx: Scoped, organisationId: string, vesselId: string, record: SituationRecord): Promise<void> {
+export async function insertSituation(
+  tx: Scoped,
+  organisationId: string,
+  vesselId: string,
+  record: SituationRecord,
+): Promise<void> {
   await tx
     .insertInto('situation')
     .values({

@@ -48,7 +48,10 @@ export function toVesselRecord(row: Selectable<VesselTable>): VesselRecord {
     displacementKg: row.displacement_kg,
     personsMax: row.persons_max,
     identifiers: row.identifiers,
-    value: row.value_minor === null || row.value_currency === null ? null : { minor: row.value_minor, currency: row.value_currency },
+    value:
+      row.value_minor === null || row.value_currency === null
+        ? null
+        : { minor: row.value_minor, currency: row.value_currency },
     schemes: row.schemes as SchemeId[],
     timeZone: row.time_zone,
     homePort: row.home_port,
@@ -57,7 +60,9 @@ export function toVesselRecord(row: Selectable<VesselTable>): VesselRecord {
   };
 }
 
-export function toColumns(particulars: Particulars): Omit<Insertable<VesselTable>, 'organisation_id' | 'id' | 'created_at' | 'version'> {
+export function toColumns(
+  particulars: Particulars,
+): Omit<Insertable<VesselTable>, 'organisation_id' | 'id' | 'created_at' | 'version'> {
   return {
     name: particulars.name,
     type: particulars.type,

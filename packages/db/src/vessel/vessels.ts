@@ -22,7 +22,12 @@ export type VesselKey = { readonly name: string; readonly id: string };
 
 /** By name. */
 export async function listVessels(tx: Scoped, limit: number, after?: VesselKey): Promise<Page<VesselRecord>> {
-  let query = tx.selectFrom('vessel').selectAll().orderBy('name').orderBy('id').limit(sql.lit(limit + 1));
+  let query = tx
+    .selectFrom('vessel')
+    .selectAll()
+    .orderBy('name')
+    .orderBy('id')
+    .limit(sql.lit(limit + 1));
   if (after) query = query.where(sql<boolean>`(name, id) > (${after.name}, ${after.id}::uuid)`);
   return pageOf((await query.execute()).map(toVesselRecord), limit);
 }
@@ -35,12 +40,24 @@ export async function insertVessel(tx: Scoped, organisationId: string, vessel: V
     .execute();
   await tx
     .insertInto('vessel_standing')
-    .values({ organisation_id: organisationId, vessel_id: id, items: 0, dated: 0, undated: 0, earliest_overdue_after: null })
+    .values({
+      organisation_id: organisationId,
+      vessel_id: id,
+      items: 0,
+      dated: 0,
+      undated: 0,
+      earliest_overdue_after: null,
+    })
     .execute();
 }
 
 /** Writes only over the version that was read; `null` when somebody was faster. */
-export async function updateVessel(tx: Scoped, id: string, version: number, changed: Particulars): Promise<VesselRecord | null> {
+export async function updateVessel(
+  tx: Scoped,
+  id: string,
+  version: number,
+  changed: Particulars,
+): Promise<VesselRecord | null> {
   const row = await tx
     .updateTable('vessel')
     .set({ ...toColumns(changed), version: version + 1 })
