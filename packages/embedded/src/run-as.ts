@@ -23,7 +23,7 @@ export type RunAs = {
 
 export type ServerProgram = { file: string; libraryPath: string | null };
 
-const CAPABILITIES = '+dac_override,+dac_read_search';
+const CAPABILITIES = '+dac_read_search'; // read and pass anything; write only what is the user's own
 const OURSELVES: RunAs = { prefix: [], spawnAs: null, fileOwner: null };
 const UNSHARE: RunAs = { ...OURSELVES, prefix: ['unshare', '--user', '--map-user=1000', '--map-group=1000'] };
 

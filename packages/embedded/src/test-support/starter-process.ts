@@ -50,11 +50,11 @@ export class StarterProcess {
   }
 }
 
-/** Becomes the user with this number; keeps the right to pass closed folders only where this checkout lies in one. */
+/** Becomes the user with this number; keeps the right to read everything only where this checkout lies in a closed folder. */
 export function becoming(uid: number): string[] {
   const plain = ['setpriv', `--reuid=${uid}`, `--regid=${uid}`, '--clear-groups'];
   const [file = '', ...args] = [...plain, process.execPath, '--check', STARTER];
   if (spawnSync(file, args, { cwd: '/' }).status === 0) return plain;
-  const capabilities = '+dac_override,+dac_read_search';
+  const capabilities = '+dac_read_search';
   return [...plain, '--securebits=+no_setuid_fixup', `--inh-caps=${capabilities}`, `--ambient-caps=${capabilities}`];
 }
