@@ -11,22 +11,23 @@ export type Stopping = { use(stop: () => Promise<void>): Promise<void> };
 export function onSignals(say: (line: string) => void): Stopping {
   let asked = false;
   let stop: (() => Promise<void>) | null = null;
-  let stopped: Promise<void> | null = null;
-  const act = () => {
-    if (!asked || !stop) return;
-    stopped ??= end(stop, say);
+  let ending = false;
+  const act = async () => {
+    if (!asked || !stop || ending) return;
+    ending = true;
+    await end(stop, say);
   };
   for (const signal of SIGNALS) {
     process.on(signal, () => {
       if (!asked) say('Stopping …');
       asked = true;
-      act();
+      void act();
     });
   }
   return {
-    async use(theStop) {
+    use(theStop) {
       stop = theStop;
-      act();
+      return act();
     },
   };
 }
