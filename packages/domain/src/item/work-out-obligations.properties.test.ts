@@ -84,7 +84,7 @@ function dates(item: ItemHistory, vessel: VesselHistory, cut?: Cut) {
   return workOutObligations(item, vessel, cut).map(({ ruleId, duty, outcome }) => ({ ruleId, duty, outcome }));
 }
 
-describe('for any history', () => {
+describe('for any history', { timeout: 60_000 }, () => {
   it('the order in which the facts and events come never matters', () => {
     fc.assert(
       fc.property(anyItem, anyVessel, fc.infiniteStream(fc.nat()), (item, vessel, random) => {
