@@ -65,10 +65,10 @@ function ask<Body>({ method, path, operation }: Asked, ids: Ids, headers: Headed
 }
 
 function exampleOf({ requestBody }: Operation): unknown {
-  const reference = requestBody?.content['application/json']?.schema?..$ref;
+  const reference = requestBody?.content['application/json']?.schema?.$ref;
   return reference === undefined
     ? undefined
-    : document.components.schemas[String(reference).split('/').at(-1) ?? '']?..example;
+    : document.components.schemas[String(reference).split('/').at(-1) ?? '']?.example;
 }
 
 async function thingsOf(client: Client): Promise<Ids> {

@@ -99,4 +99,32 @@ describe('POST /v1/due-dates/explain', () => {
 
     expect(body.errors?.map(({ pointer }) => pointer)).toEqual(['/kind', '/facts/1/id', '/facts/1/corrects']);
   });
+
+  it.each([
+    ['absurd', { on: '0001' }, '/facts/1/on'],
+    ['before manufacture', { on: '2018-05-01' }, '/facts/1/on'],
+    ['after the day asked and after today', { on: '2026-11-26' }, '/facts/1/on'],
+    ['read where nothing has a meter', { reading: { value: 7, unit: 'hours' } }, '/facts/1/reading'],
+  ])('names a fact that cannot be true: %s', async (_, wrong, pointer) => {
+    const viewer = await signedIn('viewer');
+
+    const { status, body } = await viewer.post<Problem>(PATH, {
+      ...RAFT,
+      facts: [
+        { fact: 'manufactured', on: '2019-04' },
+        { ...SERVICED, ...wrong },
+      ],
+    });
+
+    expect(status).toBe(422);
+    expect(body.errors?.map((fault) => fault.pointer)).toEqual([pointer]);
+  });
+
+  it('shows the doubt about a fact that only looks odd', async () => {
+    const viewer = await signedIn('viewer');
+
+    const { body } = await viewer.post<Explained>(PATH, { ...RAFT, facts: [SERVICED, { ...SERVICED, id: 'again' }] });
+
+    expect(body.doubts).toEqual([{ pointer: '/facts/1', detail: 'The same is on record already.' }]);
+  });
 });

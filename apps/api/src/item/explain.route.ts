@@ -1,7 +1,7 @@
 /** POST /v1/due-dates/explain: the rules engine on facts that are not stored. Nothing is written. */
 import { Explained, ExplainRequest } from '@garboard/contract/item/explain.ts';
 import { loadOrganisation } from '@garboard/db/organisation/organisations.ts';
-import { formatDay } from '@garboard/domain/calendar/day.ts';
+import { type Day, formatDay } from '@garboard/domain/calendar/day.ts';
 import { dayInZone } from '@garboard/domain/calendar/day-in-zone.ts';
 import { workOutObligations } from '@garboard/domain/item/work-out-obligations.ts';
 import { createRoute, z } from '@hono/zod-openapi';
@@ -33,12 +33,15 @@ export function explainRoute(deps: Deps) {
   return routes().openapi({ ...route, middleware }, async (c) => {
     const asked = c.req.valid('json');
     const timeZone = asked.vessel?.timeZone ?? (await read(c, deps, loadOrganisation)).timeZone;
-    const day = asked.asOf === undefined ? dayInZone(deps.now(), timeZone) : dayOfText(asked.asOf);
-    const stated = readUnstored(asked);
+    const today = dayInZone(deps.now(), timeZone);
+    const day = asked.asOf === undefined ? today : dayOfText(asked.asOf);
+    const stated = readUnstored(asked, later(day, today));
     if (!stated.ok) return problem(c, 'invalid', { errors: stated.errors });
     const cut = { asOf: day, ...(asked.knownAt !== undefined && { knownAt: asked.knownAt }) };
     const obligations = workOutObligations(stated.item, stated.vessel, cut);
     const items = [...obligations].sort(byOverdueAfter).map((each) => presentObligation(each, day));
-    return c.json({ asOf: formatDay(day), items, nextCursor: null }, 200);
+    return c.json({ asOf: formatDay(day), items, doubts: [...stated.doubts], nextCursor: null }, 200);
   });
 }
+
+const later = (a: Day, b: Day): Day => Math.max(a, b) as Day;

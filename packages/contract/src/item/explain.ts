@@ -1,5 +1,6 @@
 /** The rules engine on facts that are not stored. No side effects. */
 import * as z from 'zod';
+import { Fault } from '../problem.ts';
 import { AskedDay, CalendarDay, Instant, TimeZone } from '../shared.ts';
 import { NewSituation, NewVesselEvent } from '../vessel/situation.ts';
 import { SchemeCode } from '../vessel/vessel.ts';
@@ -51,8 +52,15 @@ export const ExplainRequest = z
   });
 export type ExplainRequest = z.infer<typeof ExplainRequest>;
 
-export const Explained = z.object({ asOf: CalendarDay, items: z.array(Obligation), nextCursor: z.null() }).meta({
-  id: 'Explained',
-  description: 'Every obligation that the schemes put on such a thing, by `overdueAfter`; without a date last.',
-});
+export const Explained = z
+  .object({
+    asOf: CalendarDay,
+    items: z.array(Obligation),
+    doubts: z.array(Fault).meta({ description: 'What looks odd about a stated fact although it was accepted.' }),
+    nextCursor: z.null(),
+  })
+  .meta({
+    id: 'Explained',
+    description: 'Every obligation that the schemes put on such a thing, by `overdueAfter`; without a date last.',
+  });
 export type Explained = z.infer<typeof Explained>;
