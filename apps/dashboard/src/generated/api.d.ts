@@ -562,6 +562,8 @@ export interface components {
         /** @description Every obligation that the schemes put on such a thing, by `overdueAfter`; without a date last. */
         Explained: {
             asOf: components["schemas"]["CalendarDay"];
+            /** @description What looks odd about a stated fact although it was accepted. */
+            doubts: components["schemas"]["Fault"][];
             items: components["schemas"]["Obligation"][];
             nextCursor: null;
         };
