@@ -1,0 +1,83 @@
+import { randomBytes } from 'node:crypto';
+import { recompute } from '@garboard/actions/upkeep/recompute.ts';
+import { findOrganisationByName } from '@garboard/db/organisation/organisations.ts';
+import { pools } from '@garboard/tests/support/database.ts';
+import { reportFigure, size } from '@garboard/tests/support/long.ts';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { DEMO_ORGANISATIONS, seedFleets } from './seed-fleets.ts';
+import { comparable, readBack } from './testing/read-back.ts';
+
+/** Seeding shares its machine with whatever else runs. */
+const PATIENCE = 10 * 60_000;
+
+async function layOut(now: Date) {
+  const suffix = ` ${randomBytes(4).toString('hex')}`;
+  const lines: string[] = [];
+  const start = performance.now();
+  await seedFleets(pools, now, (line) => lines.push(line), suffix);
+  const seconds = (performance.now() - start) / 1000;
+  const organisations = await Promise.all(
+    DEMO_ORGANISATIONS.map((name) => findOrganisationByName(pools.owner, `${name}${suffix}`)),
+  );
+  const ids = organisations.map((found) => found?.id ?? '');
+  const vessels = [];
+  for (const id of ids) vessels.push(await readBack(pools.app, id));
+  return { ids, vessels, lines: lines.map((line) => line.replace(suffix, '')), seconds };
+}
+
+/** A leap day; the last day of a year in the long run too. */
+describe.each(['2028-02-29', '2026-12-31'].slice(0, size(1, 2)))('laid out on %s', (day) => {
+  let early: Awaited<ReturnType<typeof layOut>>;
+  let late: Awaited<ReturnType<typeof layOut>>;
+
+  beforeAll(async () => {
+    early = await layOut(new Date(`${day}T00:20:00Z`));
+    late = await layOut(new Date(`${day}T22:40:00Z`));
+    reportFigure('three demo fleets laid out in', `${late.seconds.toFixed(1)} s`);
+  }, PATIENCE);
+
+  test('three organisations have the promised sizes, and each says so', () => {
+    expect(early.vessels.map((fleet) => fleet.length)).toEqual([27, 40, 12]);
+    expect(early.lines.toSorted()).toEqual([
+      'Saltern Reach Sailing School: 27 vessels',
+      'Tangskjær Boatyard: 40 vessels',
+      'Wrackholm Yachts: 12 vessels',
+    ]);
+  });
+
+  test('the same day gives the same data, whatever the hour: particulars, facts, due dates, reasoning', () => {
+    expect(comparable(late.vessels)).toBe(comparable(early.vessels));
+  });
+
+  test('stored obligations and counts equal what the facts say', async () => {
+    for (const id of early.ids) expect(await recompute(pools.app, id)).toMatchObject({ obligations: 0, days: 0 });
+  });
+
+  test('a correction names the fact that it strikes out, and both stay on record', () => {
+    const raft = early.vessels
+      .flat()
+      .find(({ name }) => name === 'Milkwort')
+      ?.items.find(({ kind }) => kind === 'liferaft');
+    const wrong = raft?.facts.find(({ struckOutBy }) => struckOutBy !== null);
+    const right = raft?.facts.find(({ corrects }) => corrects !== null);
+    expect(right).toMatchObject({ id: wrong?.struckOutBy, corrects: wrong?.id });
+  });
+
+  test('what was withdrawn is marked so, and nothing else is', () => {
+    const withdrawn = early.vessels.flat().flatMap(({ items }) => items.filter((item) => item.withdrawn));
+    expect(withdrawn.map(({ label }) => label)).toEqual(['Extinguisher 2 kg CO2, by the engine hatch']);
+  });
+
+  test('facts were learned over years, one after the other, and the last before today', () => {
+    const items = early.vessels.flat().flatMap((vessel) => vessel.items);
+    for (const { createdAt, facts } of items) {
+      const learned = [createdAt, ...facts.map(({ recordedAt }) => recordedAt)];
+      expect(new Set(learned).size).toBe(learned.length);
+      expect(learned.toSorted()).toEqual(learned);
+    }
+    const learned = items.flatMap(({ facts }) => facts.map(({ recordedAt }) => recordedAt)).toSorted();
+    expect(learned.at(-1)?.slice(0, 10) ?? '').toMatch(/^\d/);
+    expect((learned.at(-1) ?? day) < day).toBe(true);
+    expect(new Set(learned.map((each) => each.slice(0, 4))).size).toBeGreaterThan(3);
+  });
+});
