@@ -1,6 +1,6 @@
+import { long } from '@garboard/tests/support/long.ts';
 import { defineConfig } from 'vitest/config';
 
-const long = process.env.LONG === '1';
 const MINUTE = 60_000;
 
 const tests = (...folders: string[]): string[] => folders.map((folder) => `${folder}/**/*.test.{ts,tsx}`);

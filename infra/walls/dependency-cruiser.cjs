@@ -45,6 +45,7 @@ module.exports = {
       { path: '^apps/dashboard/', pathNot: TEST_FILE },
       { path: '^packages/contract/', dependencyTypesNot: ['type-only'] },
     ),
-    forbid('no-circular', {}, { circular: true }),
+    // A circle of types alone is gone when the program runs.
+    forbid('no-circular', {}, { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } }),
   ],
 };

@@ -1,14 +1,14 @@
 /** PostgreSQL in a container, where an engine answers. */
 
 import { type Engine, findEngine } from './container-engine.ts';
-import type { DatabaseServer } from './database-server.ts';
+import type { RunningServer } from './running-server.ts';
 
 /** Made by infra/images/build-local-postgres.sh where no registry of images can be reached. */
 const LOCAL_IMAGE = 'garboard-postgres:local';
 const PUBLIC_IMAGE = 'postgres:18-alpine';
 
 /** `null` when there is no engine, or (said aloud) when it cannot start the image. */
-export async function startContainer(): Promise<DatabaseServer | null> {
+export async function startContainer(): Promise<RunningServer | null> {
   const engine = await findEngine();
   if (!engine) return null;
   const image = await chooseImage(engine);
@@ -26,7 +26,7 @@ async function chooseImage(engine: Engine): Promise<string> {
   return (await engine.hasImage(LOCAL_IMAGE)) ? LOCAL_IMAGE : PUBLIC_IMAGE;
 }
 
-async function start(image: string): Promise<DatabaseServer> {
+async function start(image: string): Promise<RunningServer> {
   // The helper that sweeps up after a killed run is an image too; where ours is local, it cannot be had.
   if (image === LOCAL_IMAGE) process.env.TESTCONTAINERS_RYUK_DISABLED ??= 'true';
   const { PostgreSqlContainer } = await import('@testcontainers/postgresql');

@@ -3,13 +3,13 @@ import { existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { startPostgres } from '@garboard/embedded/start-postgres.ts';
-import type { DatabaseServer } from './database-server.ts';
+import type { RunningServer } from './running-server.ts';
 
 const PREFIX = 'garboard-test-';
 /** Nothing here outlives the run, so nothing need survive a power cut. */
 const SETTINGS = { fsync: 'off', synchronous_commit: 'off', full_page_writes: 'off', max_connections: '100' };
 
-export async function startEmbedded(): Promise<DatabaseServer> {
+export async function startEmbedded(): Promise<RunningServer> {
   await sweep();
   const dataDir = mkdtempSync(path.join(tmpdir(), `${PREFIX}${process.pid}-`));
   const server = await startPostgres({ dataDir, port: 0, settings: SETTINGS });
