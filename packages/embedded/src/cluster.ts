@@ -4,6 +4,7 @@ import { randomBytes } from 'node:crypto';
 import { once } from 'node:events';
 import fs from 'node:fs';
 import path from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
 import { command, type RunAs, type ServerProgram } from './run-as.ts';
 import { UnusableDataFolder } from './unusable-data-folder.ts';
 
@@ -13,6 +14,8 @@ export const SUPERUSER = 'postgres';
 export type ClusterState = { kind: 'absent' } | { kind: 'present'; password: string };
 
 const PASSWORD_FILE = 'superuser-password';
+const SWEEPS = 100;
+const SWEEP_PAUSE_MS = 50;
 
 /** Looks only. Throws `UnusableDataFolder` for anything that is neither nothing nor a cluster of our own and of this version. */
 export function inspectCluster(cluster: string, major: string): ClusterState {
@@ -41,7 +44,7 @@ export function inspectCluster(cluster: string, major: string): ClusterState {
  * password included, so that a start that is killed half way leaves nothing that looks like a cluster.
  */
 export async function createCluster(cluster: string, as: RunAs, initdb: ServerProgram): Promise<string> {
-  sweepHalfMade(cluster);
+  await sweepHalfMade(cluster);
   const work = fs.mkdtempSync(`${cluster}.init-`); // a name of its own: the initdb of a killed start may still be writing
   try {
     const password = writePassword(work, as);
@@ -82,12 +85,21 @@ function refuseForeignVersion(cluster: string, major: string): void {
   );
 }
 
-function sweepHalfMade(cluster: string): void {
+/** What killed starts left. Its initdb may live on and write or clear away for a moment, so one removal may not be enough. */
+async function sweepHalfMade(cluster: string): Promise<void> {
   const parent = path.dirname(cluster);
-  for (const name of fs.readdirSync(parent)) {
-    if (!name.startsWith(`${path.basename(cluster)}.init`)) continue;
-    // retried, because an initdb left over may go on writing for a moment before it sees that its folder is gone
-    fs.rmSync(path.join(parent, name), { recursive: true, force: true, maxRetries: 10, retryDelay: 50 });
+  const halfMade = () => fs.readdirSync(parent).filter((name) => name.startsWith(`${path.basename(cluster)}.init`));
+  for (let left = SWEEPS; left > 0 && halfMade().length > 0; left--) {
+    for (const name of halfMade()) removeWhatIsThere(path.join(parent, name));
+    await sleep(SWEEP_PAUSE_MS);
+  }
+}
+
+function removeWhatIsThere(folder: string): void {
+  try {
+    fs.rmSync(folder, { recursive: true, force: true });
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'ENOTEMPTY') throw error;
   }
 }
 

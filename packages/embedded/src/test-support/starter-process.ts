@@ -11,7 +11,7 @@ export type Failed = { failed: { name: string; message: string } };
 /** `prefix`: a command that becomes somebody else before it runs the rest. `program`: another copy of the starter. */
 export type Manner = { prefix?: string[]; program?: string };
 
-export const STARTER = fileURLToPath(new URL('./child-starter.ts', import.meta.url));
+const STARTER = fileURLToPath(new URL('./child-starter.ts', import.meta.url));
 
 export class StarterProcess {
   readonly child: ChildProcess;
