@@ -12,14 +12,12 @@ export function fittings(lot: Lot, months: number): readonly [Day, ...Day[]] {
   const { commissionedOn } = lot.log;
   const renewals: Day[] = [];
   let day = addMonths(endOfLife(lot, months), -months);
-  while (renewals.length < RENEWALS_KEPT && day > addMonths(commissionedOn, 12)) {
+  while (renewals.length < lot.log.sheets && day > addMonths(commissionedOn, 12)) {
     renewals.unshift(day);
     day = addMonths(day, -months - lot.random.between(-6, 10));
   }
   return [commissionedOn, ...renewals];
 }
-
-const RENEWALS_KEPT = 2;
 
 function endOfLife({ log: { today }, random, fortune }: Lot, months: number): Day {
   switch (fortune) {
@@ -33,11 +31,8 @@ function endOfLife({ log: { today }, random, fortune }: Lot, months: number): Da
   }
 }
 
-/** Older sheets of a log are seldom typed in. */
-const ROUNDS_KEPT = 2;
-
 /** The days of something done about every `months`, oldest first, and none before `since`. */
-export function rounds(lot: Lot, months: number, since: Day, kept = ROUNDS_KEPT): readonly Day[] {
+export function rounds(lot: Lot, months: number, since: Day, kept = lot.log.sheets): readonly Day[] {
   const last = lastRound(lot, months);
   const days = [last];
   while (days.length < kept) days.unshift(addDays(addMonths(last, -months * days.length), lot.random.between(-9, 9)));

@@ -26,6 +26,8 @@ export type Logbook = {
   readonly enteredOn: Day;
   /** The last yearly round of care. */
   readonly careOn: Day;
+  /** How many of the same thing were typed in, the last first: older sheets are seldom kept. */
+  readonly sheets: number;
   readonly people: People;
   readonly luck: Luck;
 };

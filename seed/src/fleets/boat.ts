@@ -29,6 +29,7 @@ export type Setting = {
   readonly today: Day;
   /** How long the register has been kept. */
   readonly keptMonths: number;
+  readonly sheets: number;
   readonly people: People;
   readonly luck: Luck;
 };
@@ -55,7 +56,7 @@ export function particularsOf(boat: Boat, { timeZone, today }: Setting): Particu
 }
 
 /** Her own luck: some are looked after better than others. */
-export function logbookOf(boat: Boat, { fleet, today, keptMonths, people, luck }: Setting): Logbook {
+export function logbookOf(boat: Boat, { fleet, today, keptMonths, sheets, people, luck }: Setting): Logbook {
   const seed = `${fleet}/${boat.name}`;
   const random = randomOf(seed);
   const commissionedOn = addDays(addMonths(today, -12 * boat.ageYears), random.between(20, 60));
@@ -66,6 +67,7 @@ export function logbookOf(boat: Boat, { fleet, today, keptMonths, people, luck }
     commissionedOn,
     enteredOn: setUpOn > commissionedOn ? setUpOn : addDays(commissionedOn, 14),
     careOn: addDays(today, -random.between(165, 255)),
+    sheets,
     people,
     luck: luckOf(random, luck),
   };

@@ -27,6 +27,7 @@ export const CHARTER: FleetBook = {
     fleet: 'Wrackholm Yachts',
     timeZone: 'Europe/London',
     keptMonths: 46,
+    sheets: 2,
     people: PEOPLE,
     luck: { late: 22, soon: 9, unknown: 5 },
   },

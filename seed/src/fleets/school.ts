@@ -28,6 +28,7 @@ export const SCHOOL: FleetBook = {
     fleet: 'Saltern Reach Sailing School',
     timeZone: 'Europe/London',
     keptMonths: 34,
+    sheets: 2,
     people: PEOPLE,
     luck: { late: 10, soon: 8, unknown: 6 },
   },

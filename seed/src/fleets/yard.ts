@@ -30,6 +30,7 @@ export const YARD: FleetBook = {
     fleet: 'Tangskjær Boatyard',
     timeZone: 'Europe/Oslo',
     keptMonths: 14,
+    sheets: 1,
     people: PEOPLE,
     luck: { late: 15, soon: 7, unknown: 11 },
   },
