@@ -123,6 +123,20 @@ describe('GET /v1/due', () => {
     expect(before.body.items).toEqual([]);
   });
 
+  it.each(['', '&standing=unknown', '&standing=due', '&horizonDays=30', '&limit=2'])(
+    'says the same from what is stored and worked out anew%s',
+    async (query) => {
+      const { owner } = await aFleetWithFlares();
+
+      const { body: stored } = await owner.get<DueList>(`/v1/due?${LAW}${query}`);
+      const { body: anew } = await owner.get<DueList>(`/v1/due?${LAW}${query}&knownAt=2999-01-01T00:00:00Z`);
+
+      expect(stored.items.length).toBeGreaterThan(0);
+      expect({ ...anew, nextCursor: null }).toEqual({ ...stored, nextCursor: null });
+      expect(anew.nextCursor === null).toBe(stored.nextCursor === null);
+    },
+  );
+
   it.each([
     ['standing=late', '#query/standing'],
     ['horizonDays=-1', '#query/horizonDays'],
