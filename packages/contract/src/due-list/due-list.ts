@@ -4,7 +4,7 @@ import { Action, SOURCE_EXAMPLE, Source, StandingCode, WeightCode } from '../ite
 import { CalendarDay, Id, NextCursor } from '../shared.ts';
 import { SchemeCode } from '../vessel/vessel.ts';
 
-export const WeightCounts = z
+const WeightCounts = z
   .object({
     law: z.int(),
     certificate: z.int(),
@@ -14,7 +14,6 @@ export const WeightCounts = z
     own: z.int(),
   })
   .meta({ id: 'WeightCounts', description: 'Advice is never mixed into the count of legal lapses.' });
-export type WeightCounts = z.infer<typeof WeightCounts>;
 
 export const StandingCounts = z
   .object({ overdue: WeightCounts, due: WeightCounts, in_date: WeightCounts, unknown: WeightCounts })

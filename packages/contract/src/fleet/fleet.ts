@@ -3,7 +3,7 @@ import * as z from 'zod';
 import { StandingCounts } from '../due-list/due-list.ts';
 import { CalendarDay, Id, NextCursor, orNull } from '../shared.ts';
 
-export const HorizonMark = z
+const HorizonMark = z
   .object({
     on: CalendarDay.meta({ description: '`overdueAfter` of what falls on this day.' }),
     mark: z

@@ -49,11 +49,11 @@ export const CAPACITY_CODES = [
   'maker',
 ] as const;
 
-export const OUTCOME_CODES = ['passed', 'failed', 'partly'] as const;
+const OUTCOME_CODES = ['passed', 'failed', 'partly'] as const;
 
-export const EVIDENCE_CODES = ['certificate', 'stamped', 'printed', 'record', 'owner_statement', 'unknown'] as const;
+const EVIDENCE_CODES = ['certificate', 'stamped', 'printed', 'record', 'owner_statement', 'unknown'] as const;
 
-export const DoneBy = z
+const DoneBy = z
   .strictObject({
     name: words(160).optional(),
     capacity: z

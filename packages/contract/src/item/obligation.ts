@@ -44,7 +44,7 @@ const WouldChangeIt = z
   })
   .meta({ id: 'WouldChangeIt' });
 
-export const Explanation = z
+const Explanation = z
   .object({
     sentence: z.string(),
     source: Source,

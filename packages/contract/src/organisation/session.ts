@@ -2,7 +2,7 @@
 import * as z from 'zod';
 import { Id } from '../shared.ts';
 
-export const RoleCode = z.enum(['owner', 'manager', 'surveyor', 'yard', 'viewer']).meta({
+const RoleCode = z.enum(['owner', 'manager', 'surveyor', 'yard', 'viewer']).meta({
   id: 'RoleCode',
   description:
     'What somebody may do. Every role reads; `viewer` changes nothing; the register is kept by `owner` and `manager`.',

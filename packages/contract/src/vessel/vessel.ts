@@ -2,7 +2,7 @@
 import * as z from 'zod';
 import { Id, Instant, Money, orNull, pageOf, TimeZone, words } from '../shared.ts';
 
-export const SCHEME_CODES = [
+const SCHEME_CODES = [
   'solas',
   'us_recreational',
   'us_sailing_school',
@@ -21,7 +21,7 @@ export const SchemeCode = z
   .enum(SCHEME_CODES)
   .meta({ id: 'SchemeCode', description: 'A body of rules that a vessel is kept under: an entry of `/v1/schemes`.' });
 
-export const Identifiers = z
+const Identifiers = z
   .strictObject({
     hin: words(20).optional().meta({ description: 'Hull identification number.' }),
     imo: words(12).optional(),

@@ -55,7 +55,7 @@ export async function insertEvent(
     .execute();
 }
 
-export function toVesselEventRecord(row: Selectable<VesselEventTable>): VesselEventRecord {
+function toVesselEventRecord(row: Selectable<VesselEventTable>): VesselEventRecord {
   return {
     id: row.id,
     event: row.event as VesselEventKind,
