@@ -7,6 +7,7 @@ import './ui/base.css';
 import './ui/marks.css';
 import './ui/controls.css';
 import './ui/form.css';
+import './ui/page.css';
 import { HeadlessMantineProvider } from '@mantine/core';
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import { RouterProvider } from '@tanstack/react-router';

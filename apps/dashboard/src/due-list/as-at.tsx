@@ -3,7 +3,7 @@ import { Popover } from '@mantine/core';
 import { type FormEvent, useState } from 'react';
 import { readDate } from '../item/read-date.ts';
 import { strings } from '../strings/due-list.ts';
-import { strings as itemStrings } from '../strings/item.ts';
+import { strings as itemStrings } from '../strings/record.ts';
 import { formatDay } from '../ui/calendar.ts';
 import { TextField } from '../ui/fields.tsx';
 

@@ -10,6 +10,7 @@ import { HorizonRow } from './horizon-row.tsx';
 import { horizonScale, monthsThatFit } from './horizon-scale.ts';
 import { useMarkKeys } from './use-mark-keys.ts';
 import './horizon.css';
+import './horizon-marks.css';
 
 /** Enough to see who comes first without burying the list below. */
 const FIRST = 12;

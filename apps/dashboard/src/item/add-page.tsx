@@ -6,7 +6,7 @@ import { ApiProblem, isStatus, whyItFailed } from '../api/api-problem.ts';
 import { answer, api } from '../api/client.ts';
 import { NotHere } from '../frame/not-here.tsx';
 import type { components } from '../generated/api.d.ts';
-import { strings } from '../strings/item.ts';
+import { strings } from '../strings/record.ts';
 import { strings as vesselStrings } from '../strings/vessel.ts';
 import { Failed } from '../ui/failed.tsx';
 import { FaultSummary } from '../ui/fault-summary.tsx';

@@ -1,12 +1,13 @@
 /** Beside the form: how the thing stands, and what is on record about it already. */
 import { useQuery } from '@tanstack/react-query';
 import { strings } from '../strings/item.ts';
+import { strings as words } from '../strings/record.ts';
 import { Day } from '../ui/day.tsx';
 import { Standing } from '../ui/standing.tsx';
 import { FactList } from './fact-list.tsx';
 import { type Fact, factsQuery, type Item, obligationsQuery } from './item.query.ts';
 
-const { form } = strings;
+const { form } = words;
 
 export function BeforeRecording({ item, corrects }: { item: Item; corrects: Fact | undefined }) {
   const obligations = useQuery(obligationsQuery(item.id, undefined)).data?.items;

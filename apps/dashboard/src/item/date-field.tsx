@@ -1,4 +1,4 @@
-import { strings } from '../strings/item.ts';
+import { strings } from '../strings/record.ts';
 import { formatDayInFull, formatRecordedDate } from '../ui/calendar.ts';
 import { TextField } from '../ui/fields.tsx';
 import type { FieldOf } from './field-of.ts';

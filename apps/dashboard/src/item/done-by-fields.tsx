@@ -1,5 +1,5 @@
 import { capacityWords } from '../strings/codes.ts';
-import { strings } from '../strings/item.ts';
+import { strings } from '../strings/record.ts';
 import { ChoiceField, TextField } from '../ui/fields.tsx';
 import type { FieldOf } from './field-of.ts';
 import { Options } from './options.tsx';

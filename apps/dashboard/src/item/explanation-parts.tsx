@@ -44,7 +44,7 @@ function Part({ name, lines }: { name: string; lines: readonly string[] }) {
   return (
     <div>
       <dt>{name}</dt>
-      {lines.map((line) => (
+      {[...new Set(lines)].map((line) => (
         <dd key={line}>{line}</dd>
       ))}
     </div>

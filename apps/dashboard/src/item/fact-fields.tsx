@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { evidenceWords, outcomeWords } from '../strings/codes.ts';
-import { strings } from '../strings/item.ts';
+import { strings } from '../strings/record.ts';
 import { ChoiceField, LongField, TextField } from '../ui/fields.tsx';
 import { itemKindsQuery } from './catalogue.query.ts';
 import { DateField } from './date-field.tsx';

@@ -1,7 +1,7 @@
 /** What somebody has typed so far about a thing aboard. */
 import type { Problem } from '../api/api-problem.ts';
 import type { components } from '../generated/api.d.ts';
-import { strings } from '../strings/item.ts';
+import { strings } from '../strings/record.ts';
 
 type NewItem = components['schemas']['NewItem'];
 

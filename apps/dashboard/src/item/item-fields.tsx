@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
-import { strings } from '../strings/item.ts';
+import { strings } from '../strings/record.ts';
 import { ChoiceField, TextField } from '../ui/fields.tsx';
 import { sentenceCase } from '../ui/number-words.ts';
 import { itemKindsQuery } from './catalogue.query.ts';

@@ -1,5 +1,5 @@
 import type { FactCode } from '../strings/codes.ts';
-import { strings } from '../strings/item.ts';
+import { strings } from '../strings/record.ts';
 import type { ItemKind } from './catalogue.query.ts';
 import type { Item } from './item.query.ts';
 

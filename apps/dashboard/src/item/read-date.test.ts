@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { strings } from '../strings/item.ts';
+import { strings } from '../strings/record.ts';
 import { readDate } from './read-date.ts';
 
 describe('a date is read no more precisely than it was written', () => {

@@ -1,5 +1,5 @@
 /** Reads a date as people write it: `2026-11-25`, `25 Nov 2026`, `Nov 2026`, `2026-11`, `2026`. */
-import { strings } from '../strings/item.ts';
+import { strings } from '../strings/record.ts';
 
 /** `date` is ISO to the day, the month or the year: no more precise than what was written. */
 export type ReadDate =

@@ -2,7 +2,7 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { type FormEvent, useState } from 'react';
 import { ApiProblem, whyItFailed } from '../api/api-problem.ts';
-import { strings } from '../strings/item.ts';
+import { strings } from '../strings/record.ts';
 import { FaultSummary } from '../ui/fault-summary.tsx';
 import { BeforeRecording } from './before-recording.tsx';
 import { type Box, boxesOf, type Draft, type Faults, toNewFact } from './fact-draft.ts';

@@ -5,6 +5,7 @@ import { useState } from 'react';
 import { isStatus, whyItFailed } from '../api/api-problem.ts';
 import { NotHere } from '../frame/not-here.tsx';
 import { strings } from '../strings/item.ts';
+import { strings as words } from '../strings/record.ts';
 import { strings as vesselStrings } from '../strings/vessel.ts';
 import { Failed } from '../ui/failed.tsx';
 import { PageHeader } from '../ui/page-header.tsx';
@@ -17,7 +18,7 @@ import { Recorded } from './recorded.tsx';
 import './record.css';
 
 const route = getRouteApi('/vessels/$vesselId/record');
-const { form } = strings;
+const { form } = words;
 
 export function RecordPage() {
   const { vesselId } = route.useParams();
@@ -56,7 +57,7 @@ export function RecordPage() {
   );
 }
 
-const known = (fact: string | undefined) => (fact && Object.hasOwn(strings.happened, fact) ? fact : '');
+const known = (fact: string | undefined) => (fact && Object.hasOwn(words.happened, fact) ? fact : '');
 
 type CorrectionProps = { itemId: string; factId: string; vesselId: string; onRecorded: (outcome: Outcome) => void };
 

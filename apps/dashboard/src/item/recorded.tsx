@@ -1,6 +1,6 @@
 /** What the fact changed, as soon as it is recorded. */
 import { Link } from '@tanstack/react-router';
-import { strings } from '../strings/item.ts';
+import { strings } from '../strings/record.ts';
 import { Day } from '../ui/day.tsx';
 import { PageHeader } from '../ui/page-header.tsx';
 import { Standing } from '../ui/standing.tsx';

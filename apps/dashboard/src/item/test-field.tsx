@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { type TestCode, testWords } from '../strings/codes.ts';
-import { strings } from '../strings/item.ts';
+import { strings } from '../strings/record.ts';
 import { ChoiceField } from '../ui/fields.tsx';
 import { rulesQuery } from './catalogue.query.ts';
 import type { FieldOf } from './field-of.ts';

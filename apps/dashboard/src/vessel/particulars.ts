@@ -29,7 +29,7 @@ const USE: Record<Situation['use'], string> = {
   out_of_service: 'out of service',
 };
 
-export function situationInWords({ place, use, dismantled, underRepair, from }: Situation): string {
+function situationInWords({ place, use, dismantled, underRepair, from }: Situation): string {
   const words = [place, USE[use], dismantled && 'dismantled', underRepair && 'under repair'].filter(Boolean);
   return `${words.join(', ')} since ${formatDay(from)}`;
 }

@@ -19,7 +19,7 @@ const SURVEY_ORDER = [
 ];
 
 /** A place as it is told, however it was keyed: `gas_locker` and `Gas locker` are one place. */
-export function zoneWords(zone: string): string {
+function zoneWords(zone: string): string {
   return zone.replaceAll('_', ' ').trim().toLowerCase();
 }
 
