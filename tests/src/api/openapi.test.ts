@@ -15,7 +15,13 @@ type Told = {
 type Node = { readonly [key: string]: unknown };
 type Whole = {
   readonly openapi: string;
-  readonly info: { readonly title: string; readonly version: string; readonly description: string; readonly contact: Node; readonly license: Node };
+  readonly info: {
+    readonly title: string;
+    readonly version: string;
+    readonly description: string;
+    readonly contact: Node;
+    readonly license: Node;
+  };
   readonly servers: readonly Node[];
   readonly tags: readonly { readonly name: string; readonly description: string }[];
   readonly components: { readonly securitySchemes: Readonly<Record<string, Node>> };
@@ -23,7 +29,12 @@ type Whole = {
 
 const whole = document as unknown as Whole;
 const operations = Object.entries(document.paths).flatMap(([path, methods]) =>
-  Object.entries(methods).map(([method, operation]) => ({ method, path, operation, told: operation as unknown as Told })),
+  Object.entries(methods).map(([method, operation]) => ({
+    method,
+    path,
+    operation,
+    told: operation as unknown as Told,
+  })),
 );
 const named = operations.map((each) => [each.told.operationId, each] as const);
 
@@ -37,7 +48,11 @@ function nodes(node: unknown, place = '#'): [string, Node][] {
 describe('the document', () => {
   it('says what it is: OpenAPI 3.1 with its own version, licence, contact and server', () => {
     expect(whole.openapi).toBe('3.1.0');
-    expect(whole.info).toMatchObject({ title: 'Garboard', version: '0.0.0-test', license: { name: 'AGPL-3.0-or-later' } });
+    expect(whole.info).toMatchObject({
+      title: 'Garboard',
+      version: '0.0.0-test',
+      license: { name: 'AGPL-3.0-or-later' },
+    });
     expect(whole.info.contact).toHaveProperty('name');
     expect(whole.servers).toEqual([{ url: '/', description: 'This server.' }]);
     expect(Object.keys(whole.components.securitySchemes)).toEqual(['apiKey', 'session']);
@@ -55,7 +70,9 @@ describe('the document', () => {
   });
 
   it('points only at what is there', () => {
-    const references = nodes(document).flatMap(([place, { $ref }]) => (typeof $ref === 'string' ? [[place, $ref] as const] : []));
+    const references = nodes(document).flatMap(([place, { $ref }]) =>
+      typeof $ref === 'string' ? [[place, $ref] as const] : [],
+    );
     const schemas = Object.keys(document.components.schemas).map((name) => `#/components/schemas/${name}`);
     expect(references.length).toBeGreaterThan(100);
     expect(references.filter(([, reference]) => !schemas.includes(reference))).toEqual([]);
@@ -63,7 +80,9 @@ describe('the document', () => {
 
   it('has no schema that nothing points at', () => {
     const text = JSON.stringify(document);
-    expect(Object.keys(document.components.schemas).filter((name) => !text.includes(`"#/components/schemas/${name}"`))).toEqual([]);
+    expect(
+      Object.keys(document.components.schemas).filter((name) => !text.includes(`"#/components/schemas/${name}"`)),
+    ).toEqual([]);
   });
 
   it('never says that a thing must be a schema and null together, which nothing is', () => {
@@ -72,7 +91,9 @@ describe('the document', () => {
   });
 
   it('has patterns that every program can read', () => {
-    const patterns = nodes(document).flatMap(([place, { pattern }]) => (typeof pattern === 'string' ? [[place, pattern] as const] : []));
+    const patterns = nodes(document).flatMap(([place, { pattern }]) =>
+      typeof pattern === 'string' ? [[place, pattern] as const] : [],
+    );
     for (const [place, pattern] of patterns) expect(() => new RegExp(pattern, 'u'), place).not.toThrow();
     expect(patterns.filter(([, pattern]) => /\/[a-z]*$/.test(pattern))).toEqual([]);
   });
@@ -109,8 +130,13 @@ describe.each(named)('%s', (_, { method, path, operation, told }) => {
 
   it('shows examples that fit: of what is asked, what is answered, and each problem', () => {
     const validator = validators(document);
-    const media = [operation.requestBody, ...Object.values(operation.responses)].flatMap((each) => Object.values(each?.content ?? {}));
-    for (const { schema = {}, examples } of media as { schema?: Node; examples?: Record<string, { value: unknown }> }[]) {
+    const media = [operation.requestBody, ...Object.values(operation.responses)].flatMap((each) =>
+      Object.values(each?.content ?? {}),
+    );
+    for (const { schema = {}, examples } of media as {
+      schema?: Node;
+      examples?: Record<string, { value: unknown }>;
+    }[]) {
       const shown = examples ? Object.values(examples).map(({ value }) => value) : exampleIn(schema);
       expect(shown.length, JSON.stringify(schema)).toBeGreaterThan(0);
       if (examples || '$ref' in schema) for (const value of shown) expect(faults(validator(schema), value)).toEqual([]);
@@ -118,7 +144,8 @@ describe.each(named)('%s', (_, { method, path, operation, told }) => {
   });
 });
 
-const faults = (validator: ReturnType<ReturnType<typeof validators>>, value: unknown) => validator.safeParse(value).error?.issues ?? [];
+const faults = (validator: ReturnType<ReturnType<typeof validators>>, value: unknown) =>
+  validator.safeParse(value).error?.issues ?? [];
 
 /** The schema's own example; of a list, that of its rows, as a list of one. */
 function exampleIn(schema: Node): unknown[] {
@@ -138,7 +165,10 @@ function rest(page: Node): Node {
 function exampleOf(schema: Node): unknown {
   const { example, type, properties } = resolve(schema);
   if (example !== undefined) return example;
-  if (properties) return Object.fromEntries(Object.entries(properties as Record<string, Node>).map(([name, part]) => [name, exampleOf(part)]));
+  if (properties)
+    return Object.fromEntries(
+      Object.entries(properties as Record<string, Node>).map(([name, part]) => [name, exampleOf(part)]),
+    );
   if (type === 'integer') return 1;
   if (type === 'array') return [];
   return type === 'string' ? 'text' : null;

@@ -34,7 +34,7 @@ export function conformance(document: OpenApi): (method: string, path: string, a
   };
 }
 
-export function findOperation(document: OpenApi, method: string, path: string): Operation | undefined {
+function findOperation(document: OpenApi, method: string, path: string): Operation | undefined {
   const template = Object.keys(document.paths).find((each) => matches(each, path));
   return template === undefined ? undefined : document.paths[template]?.[method.toLowerCase()];
 }
