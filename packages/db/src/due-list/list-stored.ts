@@ -25,15 +25,18 @@ type Row = Selectable<ObligationTable> & {
 type Condition = { readonly text: string; readonly values: readonly unknown[] };
 
 export async function listStored(tx: Scoped, question: DueQuestion): Promise<Page<DueEntry>> {
+  const { rows } = await tx.executeQuery<Row>(listStatement(question));
+  return pageOf(rows.map(toEntry), question.limit);
+}
+
+/** The statement by itself, so that its plan can be looked at. */
+export function listStatement(question: DueQuestion): CompiledQuery<Row> {
   const conditions = conditionsOf(question);
   const text = statement(conditions.map(({ text }) => text).join(' and '), question.limit + 1);
-  const { rows } = await tx.executeQuery<Row>(
-    CompiledQuery.raw(
-      text,
-      conditions.flatMap(({ values }) => values),
-    ),
-  );
-  return pageOf(rows.map(toEntry), question.limit);
+  return CompiledQuery.raw(
+    text,
+    conditions.flatMap(({ values }) => values),
+  ) as CompiledQuery<Row>;
 }
 
 function conditionsOf({ day, filter, after }: DueQuestion): Condition[] {
