@@ -46,7 +46,10 @@ describe.each(['2028-02-29', '2026-12-31'].slice(0, size(1, 2)))('laid out on %s
   });
 
   test('the same day gives the same data, whatever the hour: particulars, facts, due dates, reasoning', () => {
-    expect(comparable(late.vessels)).toBe(comparable(early.vessels));
+    const other = late.vessels.flat();
+    const differing = early.vessels.flat().filter((vessel, index) => comparable(vessel) !== comparable(other[index]));
+    expect(differing.map(({ name }) => name)).toEqual([]);
+    expect(other).toHaveLength(79);
   });
 
   test('stored obligations and counts equal what the facts say', async () => {
@@ -76,8 +79,7 @@ describe.each(['2028-02-29', '2026-12-31'].slice(0, size(1, 2)))('laid out on %s
       expect(learned.toSorted()).toEqual(learned);
     }
     const learned = items.flatMap(({ facts }) => facts.map(({ recordedAt }) => recordedAt)).toSorted();
-    expect(learned.at(-1)?.slice(0, 10) ?? '').toMatch(/^\d/);
-    expect((learned.at(-1) ?? day) < day).toBe(true);
+    expect(learned.filter((each) => each >= day)).toEqual([]);
     expect(new Set(learned.map((each) => each.slice(0, 4))).size).toBeGreaterThan(3);
   });
 });
