@@ -107,6 +107,18 @@ describe('the same request with the same key', () => {
     expect(again.text).toBe(first.text);
   });
 
+  it('is not taken for stale when it was a change: the repeat gets the answer that was lost', async () => {
+    const { owner, vessel } = await ownerOfARaft();
+    const headers = { ...KEY, 'if-match': '"1"' };
+
+    const first = await owner.patch<Vessel>(`/v1/vessels/${vessel.id}`, { rig: 'cutter' }, headers);
+    const again = await owner.patch<Vessel>(`/v1/vessels/${vessel.id}`, { rig: 'cutter' }, headers);
+
+    expect([first.status, first.body.version]).toEqual([200, 2]);
+    expect(seen(again)).toEqual(seen(first));
+    expect(again.headers.get('idempotency-replayed')).toBe('true');
+  });
+
   it('means the same however its JSON is written', async () => {
     const owner = await signedIn();
     await owner.post('/v1/vessels', '{"name":"Teal","rig":"sloop"}', KEY);

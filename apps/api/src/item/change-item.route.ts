@@ -5,12 +5,13 @@ import { createRoute, z } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
 import {
   body,
+  changed,
+  IDEMPOTENCY_KEY,
   IF_MATCH,
   ItemPath,
   problems,
   routes,
   SIGNED_IN,
-  versioned,
   WRITE_PROBLEMS,
 } from '../openapi/declare.ts';
 import { access } from '../organisation/access.ts';
@@ -32,8 +33,8 @@ const route = createRoute({
   description:
     'For `owner` and `manager`. What is absent stays; `null` takes it away. `If-Match` is required. Dates are facts and are not changed here.',
   security: SIGNED_IN,
-  request: { params: ItemPath, headers: z.object(IF_MATCH), body: body(ItemChange) },
-  responses: { 200: versioned(Item, 'The item as changed.'), ...WRITE_PROBLEMS, ...problems('if-match-required') },
+  request: { params: ItemPath, headers: z.object({ ...IDEMPOTENCY_KEY, ...IF_MATCH }), body: body(ItemChange) },
+  responses: { 200: changed(Item, 'The item as changed.'), ...WRITE_PROBLEMS, ...problems('if-match-required') },
 });
 
 export function changeItemRoute(deps: Deps) {
@@ -49,7 +50,7 @@ export function changeItemRoute(deps: Deps) {
       change: given(change),
     });
     if (!result.ok) return answerFailure(c, result.failure);
-    tellWritten(c, { version: result.value.version });
+    tellWritten(c, { version: result.value.version, replayed: result.replayed });
     return c.json(presentItem(result.value), 200);
   });
 }

@@ -33,6 +33,12 @@ const replayed = z
   .string()
   .optional()
   .meta({ description: '`true` when an earlier request with this `Idempotency-Key` had this answer.' });
+
+export const changed = <T extends z.ZodType>(schema: T, description: string) => ({
+  ...json(schema, description),
+  headers: z.object({ ETag: etag, 'Idempotency-Replayed': replayed }),
+});
+
 const location = z.string().meta({ description: 'Where it can be read.' });
 
 export const created = <T extends z.ZodType>(schema: T, description: string) => ({

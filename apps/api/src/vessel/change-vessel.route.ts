@@ -5,12 +5,13 @@ import { createRoute, z } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
 import {
   body,
+  changed,
+  IDEMPOTENCY_KEY,
   IF_MATCH,
   problems,
   routes,
   SIGNED_IN,
   VesselPath,
-  versioned,
   WRITE_PROBLEMS,
 } from '../openapi/declare.ts';
 import { access } from '../organisation/access.ts';
@@ -31,8 +32,8 @@ const route = createRoute({
   description:
     'For `owner` and `manager`. What is absent stays; `null` takes it away. `If-Match` is required. New schemes bring their obligations at once.',
   security: SIGNED_IN,
-  request: { params: VesselPath, headers: z.object(IF_MATCH), body: body(VesselChange) },
-  responses: { 200: versioned(Vessel, 'The vessel as changed.'), ...WRITE_PROBLEMS, ...problems('if-match-required') },
+  request: { params: VesselPath, headers: z.object({ ...IDEMPOTENCY_KEY, ...IF_MATCH }), body: body(VesselChange) },
+  responses: { 200: changed(Vessel, 'The vessel as changed.'), ...WRITE_PROBLEMS, ...problems('if-match-required') },
 });
 
 export function changeVesselRoute(deps: Deps) {
@@ -49,7 +50,7 @@ export function changeVesselRoute(deps: Deps) {
       change: toChange(change),
     });
     if (!result.ok) return answerFailure(c, result.failure);
-    tellWritten(c, { version: result.value.version });
+    tellWritten(c, { version: result.value.version, replayed: result.replayed });
     return c.json(presentVessel(result.value), 200);
   });
 }

@@ -2119,6 +2119,8 @@ export interface operations {
         parameters: {
             query?: never;
             header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
                 /** @description The `ETag` of the version that was read. */
                 "If-Match"?: string;
             };
@@ -2139,6 +2141,8 @@ export interface operations {
                 headers: {
                     /** @description The version, for `If-None-Match` and `If-Match`. */
                     ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -3016,6 +3020,8 @@ export interface operations {
         parameters: {
             query?: never;
             header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
                 /** @description The `ETag` of the version that was read. */
                 "If-Match"?: string;
             };
@@ -3036,6 +3042,8 @@ export interface operations {
                 headers: {
                     /** @description The version, for `If-None-Match` and `If-Match`. */
                     ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
                     [name: string]: unknown;
                 };
                 content: {
