@@ -84,6 +84,24 @@ describe('a 15-character id', () => {
     expect(decodeBeaconId(hexOf(`10011101000011${type}${'01'.repeat(21)}1`))).toMatchObject({ inWords, flag: 'user' });
   });
 
+  it('with return link and no MMSI has none', () => {
+    const read = decodeBeaconId(hexOf(`00011101000110100${'01'.repeat(12)}0111111110111111111`));
+    expect(read).toMatchObject({ protocol: 'other', inWords: 'a beacon with return link', mmsi: null, doubts: [] });
+  });
+
+  it('that begins as one of 23 characters does is doubted', () => {
+    expect(decodeBeaconId('9934039823D0000')).toMatchObject({ doubts: [expect.stringContaining('23 characters')] });
+  });
+
+  it('whose identity is all ones or all noughts is doubted', () => {
+    const ones = decodeBeaconId(hexOf(`0001110100001${'10'}${'1'.repeat(45)}`));
+    const noughts = decodeBeaconId(hexOf(`0001110100001${'10'}${'0'.repeat(45)}`));
+    expect([ones, noughts]).toMatchObject([
+      { code: '0110', doubts: [expect.stringContaining('ever coded')] },
+      { code: '0110', doubts: [expect.stringContaining('ever coded')] },
+    ]);
+  });
+
   it.each([0, 199, 800, 1023])('cannot have the country code %i', (code) => {
     expect(decodeBeaconId(locationWithMmsi(code, 1))).toMatchObject({ why: expect.stringContaining(`is ${code};`) });
   });
@@ -113,7 +131,11 @@ describe('a 23-character id', () => {
     fc.assert(
       fc.property(mid, tail, (country, end) => {
         const whole = country * 1_000_000 + end;
-        expect(decodeBeaconId(secondGeneration(country, mmsi(whole)))).toMatchObject({ mmsi: String(whole) });
+        expect(decodeBeaconId(secondGeneration(country, mmsi(whole)))).toMatchObject({
+          typeApproval: 231,
+          serial: 573,
+          mmsi: String(whole),
+        });
       }),
     );
   });

@@ -40,6 +40,7 @@ export function radioCallSign(mid: number, fourCodes: readonly string[], threeDi
   return hexOf(`1${bits(mid, 10)}110${fourCodes.join('')}${digits}001101${'00'}01`);
 }
 
+/** Of type approval 231 and serial number 573. */
 export function secondGeneration(mid: number, vessel: string): string {
-  return hexOf(`1${bits(mid, 10)}101${bits(230, 16)}${bits(573, 14)}0${vessel.padEnd(47, '0')}`);
+  return hexOf(`1${bits(mid, 10)}101${bits(231, 16)}${bits(573, 14)}0${vessel.padEnd(47, '0')}`);
 }

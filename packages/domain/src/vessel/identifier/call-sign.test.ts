@@ -54,7 +54,7 @@ describe('a call sign', () => {
     expect(decodeCallSign('GABC0')).toMatchObject({ why: expect.stringContaining('from memory') });
   });
 
-  it.each(['V22345', '9H1234', 'GAB12345', 'GABCD', 'G', 'GABC 2', ''])('cannot be %j', (text) => {
+  it.each(['12AB', 'V22345', '9H1234', 'GAB12345', 'GABCD', 'G', 'GABC 2', ''])('cannot be %j', (text) => {
     expect(decodeCallSign(text)).toMatchObject({ kind: 'not_one' });
   });
 });

@@ -111,6 +111,11 @@ describe('a beacon', () => {
     ]);
   });
 
+  it('of a country that we do not know, the same as the vessel’s, agrees with it', () => {
+    const said = check({ mmsi: '799003556', callSign: undefined, beaconIds: [secondGeneration(799, '')] }, {});
+    expect(said).toEqual([expect.stringMatching(/^MMSI 799003556: /), expect.stringMatching(/^Beacon id /)]);
+  });
+
   it('coded with another call sign is doubted', () => {
     expect(check({ beaconIds: ['9C6A4936E33B8D1'], mmsi: '227003556', callSign: 'FABD' }, {})).toEqual([
       'The beacon 9C6A4936E33B8D1 is coded with the call sign FABC, the vessel has FABD.',

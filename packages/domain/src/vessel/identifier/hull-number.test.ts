@@ -37,6 +37,14 @@ describe('the current form', () => {
     });
   });
 
+  it('takes the year from six before the model year to three after it that ends so', () => {
+    expect(decodeHullNumber('ABC12345A288')).toMatchObject({ built: { year: 1982 } });
+    expect(decodeHullNumber('ABC12345A188')).toMatchObject({
+      built: { year: 1991 },
+      doubts: [expect.stringContaining('within 2 years')],
+    });
+  });
+
   it('reads a model year from 70 on as of the 1900s', () => {
     expect(decodeHullNumber('ABC12345A969')).toMatchObject({ built: { year: 2069 }, modelYear: 2069 });
     expect(decodeHullNumber('ABC12345A070')).toMatchObject({ built: { year: 1970 }, modelYear: 1970 });
@@ -45,6 +53,10 @@ describe('the current form', () => {
   it('knows I as September, although a serial number has no I', () => {
     expect(decodeHullNumber('ABC12345I212')).toMatchObject({ built: { year: 2012, month: 9 } });
     expect(decodeHullNumber('ABC1I345A212')).toMatchObject({ kind: 'not_one', why: expect.stringMatching(/^Serial/) });
+  });
+
+  it('refuses a manufacturer code with anything but letters and digits', () => {
+    expect(decodeHullNumber('AB*12345A788')).toMatchObject({ why: expect.stringMatching(/^Manufacturer code/) });
   });
 
   it('doubts a manufacturer code with a digit', () => {
@@ -65,6 +77,11 @@ describe('the forms of 1972 to 1984', () => {
         expect(straight).toHaveProperty('doubts.length', inUse ? 0 : 1);
       }),
     );
+  });
+
+  it('begin in November 1972', () => {
+    expect(decodeHullNumber('ABC123451172')).toHaveProperty('doubts', []);
+    expect(decodeHullNumber('ABC123451072')).toHaveProperty('doubts', [expect.stringContaining('no standard form')]);
   });
 
   it('begin the model year in August of the year before', () => {
