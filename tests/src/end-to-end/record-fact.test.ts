@@ -52,7 +52,9 @@ describe('recording a fact', () => {
 
     await page.getByRole('heading', { name: 'Recorded' }).waitFor();
     expect(await page.locator('.changes .moved').count()).toBe(0);
-    expect(await page.locator('.changes .unchanged').first().textContent()).toContain('22 Sep 2026');
+    const unchanged = await page.locator('.changes .unchanged').first().textContent();
+    expect(unchanged).toContain('22 Sep 2026');
+    expect(unchanged).toContain('done by the owner or skipper; what counts is');
   });
 
   test('a refused fact shows each fault at its box, and nothing typed is lost', async () => {

@@ -11,8 +11,9 @@ import { pools } from './database.ts';
 import { NOW, type TestOrganisation } from './organisation.ts';
 
 const IN_AN_HOUR = new Date(NOW.getTime() + 3_600_000);
-/** The browser writes this down for every answer that is no success; whether it was meant is the test's to say. */
-const REFUSED_ON_PURPOSE = /^Failed to load resource: the server responded with a status of 4\d\d/;
+/** The browser writes this down for every answer that is no success, and for one that is lost; whether it was meant is the test's to say. */
+const REFUSED_ON_PURPOSE =
+  /^Failed to load resource: (the server responded with a status of 4\d\d|net::ERR_CONNECTION_RESET)/;
 
 export type StartedApp = {
   readonly address: () => string;

@@ -2,6 +2,7 @@
 import { Link } from '@tanstack/react-router';
 import { strings } from '../strings/record.ts';
 import { Day } from '../ui/day.tsx';
+import { lowerFirst } from '../ui/number-words.ts';
 import { PageHeader } from '../ui/page-header.tsx';
 import { Standing } from '../ui/standing.tsx';
 import { type Change, changes } from './changes.ts';
@@ -33,7 +34,7 @@ export function Recorded(props: { outcome: Outcome; vesselId: string; vesselName
       {all.length === 0 && <p className="quiet">{words.nothing}</p>}
       <ul className="changes">
         {all.map((change) => (
-          <ChangeLine key={keyOf(change)} change={change} />
+          <ChangeLine key={keyOf(change)} change={change} factId={recorded.fact.id} />
         ))}
       </ul>
       <p className="acts">
@@ -54,7 +55,7 @@ export function Recorded(props: { outcome: Outcome; vesselId: string; vesselName
   );
 }
 
-function ChangeLine({ change }: { change: Change }) {
+function ChangeLine({ change, factId }: { change: Change; factId: string }) {
   const about = change.kind === 'gone' ? change.before : change.after;
   return (
     <li className={change.kind}>
@@ -69,8 +70,19 @@ function ChangeLine({ change }: { change: Change }) {
       {(change.kind === 'moved' || change.kind === 'fresh') && (
         <p className="voice">{change.after.explanation.sentence}</p>
       )}
+      {change.kind !== 'gone' && <WhyNot obligation={change.after} factId={factId} />}
     </li>
   );
+}
+
+/** A fact that moved nothing says what kept it from counting. */
+function WhyNot({ obligation, factId }: { obligation: Obligation; factId: string }) {
+  const why = obligation.explanation.setAside.find((each) => each.factId === factId)?.why;
+  return why ? (
+    <p>
+      {words.didNotCount} {lowerFirst(why)}
+    </p>
+  ) : null;
 }
 
 function Before({ change }: { change: Change }) {

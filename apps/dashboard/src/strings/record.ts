@@ -79,6 +79,7 @@ export const strings = {
     corrected: 'Recorded, and the old one struck out',
     change: 'What it changed',
     unchanged: 'unchanged',
+    didNotCount: 'It did not count here:',
     noDate: 'no date',
     became: 'became',
     gone: 'no longer asked',

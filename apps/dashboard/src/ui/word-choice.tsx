@@ -23,14 +23,8 @@ export function WordChoice(props: {
   return (
     <span className="word-choice">
       <Combobox store={store} onOptionSubmit={choose} position="bottom-start" width="max-content">
-        <Combobox.Target targetType="button">
-          <button
-            type="button"
-            role="combobox"
-            aria-expanded={store.dropdownOpened}
-            aria-label={`${props.name}: ${chosen}`}
-            onClick={() => store.toggleDropdown()}
-          >
+        <Combobox.Target targetType="button" withExpandedAttribute>
+          <button type="button" aria-label={`${props.name}: ${chosen}`} onClick={() => store.toggleDropdown()}>
             <span className="quiet">{props.name}</span> <strong>{chosen}</strong>
           </button>
         </Combobox.Target>
