@@ -33,6 +33,18 @@ describe('PATCH /v1/vessels/{vesselId}', () => {
     expect((await owner.get(path)).body).toEqual(body);
   });
 
+  it('knows a value, and forgets it', async () => {
+    const { owner, path } = await ownerOfATeal();
+    const value = { amount: '18500.00', currency: 'GBP' };
+
+    const known = await owner.patch<Vessel>(path, { value }, { 'if-match': '"1"' });
+    const forgotten = await owner.patch<Vessel>(path, { value: null, identifiers: null }, { 'if-match': '"2"' });
+
+    expect(known.body.value).toEqual(value);
+    expect(forgotten.body).not.toHaveProperty('value');
+    expect(forgotten.body.identifiers).toEqual({});
+  });
+
   it('brings the obligations of a new scheme at once', async () => {
     const { owner, id, path } = await ownerOfATeal();
     const { item } = await anItem(owner.organisation.ctx(), id, 'liferaft');

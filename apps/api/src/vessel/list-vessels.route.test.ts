@@ -15,17 +15,23 @@ const nextOf = (headers: Headers) => /^<([^>]+)>; rel="next"$/.exec(headers.get(
 describe('GET /v1/vessels', () => {
   it('gives each vessel once, by name, page after page', async () => {
     const owner = await aFleet('Snipe', 'Dunlin', 'Knot', 'Knot', 'Ruff');
-    const seen: string[] = [];
+    const seen: string[][] = [];
 
     let path: string | null = '/v1/vessels?limit=2';
     while (path !== null) {
       const told: Told<VesselPage> = await owner.get<VesselPage>(path);
-      seen.push(...told.body.items.map(({ name }) => name));
+      seen.push(told.body.items.map(({ name }) => name));
       path = nextOf(told.headers);
       expect(path === null).toBe(told.body.nextCursor === null);
     }
 
-    expect(seen).toEqual(['Dunlin', 'Knot', 'Knot', 'Ruff', 'Snipe']);
+    expect(seen).toEqual([['Dunlin', 'Knot'], ['Knot', 'Ruff'], ['Snipe']]);
+  });
+
+  it('ends where the last page is full', async () => {
+    const owner = await aFleet('Dunlin', 'Knot');
+
+    expect((await owner.get<VesselPage>('/v1/vessels?limit=2')).body.nextCursor).toBeNull();
   });
 
   it('goes on after the last one seen when a vessel was added before it', async () => {

@@ -62,6 +62,20 @@ describe('GET /v1/vessels/{vesselId}/situations', () => {
     expect(second.body.nextCursor).toBeNull();
   });
 
+  it('gives each once where several begin on one day', async () => {
+    const { owner, path } = await situationsOfATeal();
+    for (const use of ['laid_up', 'out_of_service', 'in_commission']) await owner.post(path, { ...ASHORE, use });
+
+    const first = await owner.get<SituationPage>(`${path}?limit=1`);
+    const rest = await owner.get<SituationPage>(`${path}?cursor=${first.body.nextCursor}`);
+
+    expect([...first.body.items, ...rest.body.items].map(({ use }) => use)).toEqual([
+      'in_commission',
+      'out_of_service',
+      'laid_up',
+    ]);
+  });
+
   it('refuses the cursor of another vessel’s list', async () => {
     const { owner, path } = await situationsOfATeal();
     for (const from of ['2025-10-20', '2026-04-10']) await owner.post(path, { ...ASHORE, from });
