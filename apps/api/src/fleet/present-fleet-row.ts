@@ -4,6 +4,7 @@ import type { DueEntry } from '@garboard/db/due-list/due-entry.ts';
 import type { FleetVessel } from '@garboard/db/due-list/read-fleet.ts';
 import { type Day, formatDay } from '@garboard/domain/calendar/day.ts';
 import { standingOn } from '@garboard/domain/due-list/standing.ts';
+import { findItemKind } from '@garboard/domain/item/item-kind.ts';
 import type { ActionKind } from '@garboard/domain/rule/rule.ts';
 import { laidUpSpans } from './laid-up.ts';
 
@@ -36,15 +37,12 @@ function datedOn(entry: DueEntry, asOf: Day): Dated[] {
 
 /** What falls on one day, is of one sort and stands alike is one mark. */
 function marksOf(ahead: readonly Dated[]): Mark[] {
-  const groups = Map.groupBy(
-    ahead,
-    ({ entry, on, standing }) => `${on} ${markOf(entry.obligation.action.kind)} ${standing}`,
-  );
+  const groups = Map.groupBy(ahead, ({ entry, on, standing }) => `${on} ${markOf(entry)} ${standing}`);
   return [...groups.values()].flatMap((group) => {
     const [first] = group;
     if (!first || first.standing === 'overdue') return [];
     const { entry, on, standing } = first;
-    return [{ on: formatDay(on), mark: markOf(entry.obligation.action.kind), standing, things: group.map(thingOf) }];
+    return [{ on: formatDay(on), mark: markOf(entry), standing, things: group.map(thingOf) }];
   });
 }
 
@@ -52,7 +50,12 @@ function thingOf({ entry: { item, obligation } }: Dated): Mark['things'][number]
   return { itemId: item.id, ruleId: obligation.ruleId, label: item.label, words: obligation.action.words };
 }
 
-function markOf(action: ActionKind): Mark['mark'] {
+/** What is done about a document is about the document, whatever the act is called. */
+function markOf({ item, obligation }: DueEntry): Mark['mark'] {
+  return findItemKind(item.kind)?.itemClass === 'documents' ? 'document' : markOfAction(obligation.action.kind);
+}
+
+function markOfAction(action: ActionKind): Mark['mark'] {
   switch (action) {
     case 'service':
     case 'inspect':

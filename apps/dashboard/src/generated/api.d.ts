@@ -468,7 +468,7 @@ export interface components {
              * @description In what capacity; a rule’s clock is reset only by the competence it asks for.
              * @enum {string}
              */
-            capacity?: "owner_or_skipper" | "crew" | "competent_person" | "surveyor" | "marine_inspector" | "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "yard" | "liferaft_service_station" | "fire_equipment_technician" | "maker";
+            capacity?: "owner_or_skipper" | "crew" | "competent_person" | "surveyor" | "marine_inspector" | "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "yard" | "liferaft_service_station" | "lifejacket_service_station" | "hydrostatic_release_service_station" | "shore_based_maintenance_provider" | "radio_surveyor" | "fire_equipment_technician" | "compass_adjuster" | "measurement_surveyor" | "maker";
             certificate?: string;
             name?: string;
         };
@@ -601,7 +601,7 @@ export interface components {
             /** @default [] */
             events: {
                 /** @enum {string} */
-                event: "inspection" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale";
+                event: "inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale";
                 note?: string;
                 on: components["schemas"]["CalendarDay"];
                 /**
@@ -721,7 +721,7 @@ export interface components {
              * @description Which test, service or examination, where a rule tells them apart.
              * @enum {string}
              */
-            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain";
+            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water";
             /**
              * Format: date
              * @description `extended` only: the last day the permission covers.
@@ -971,7 +971,7 @@ export interface components {
             }[];
             id: components["schemas"]["ItemKindCode"];
             /** @enum {string} */
-            itemClass: "rigging" | "hoses" | "flares" | "liferaft" | "extinguishers";
+            itemClass: "rigging" | "hoses" | "flares" | "liferaft" | "extinguishers" | "seacocks" | "gas" | "lifejackets" | "beacons" | "hydrostatic_release" | "engine" | "electrics" | "steering_keel_shaft" | "ground_tackle" | "safety_on_deck" | "first_aid" | "hull" | "documents";
             name: string;
             /** @description Where it usually is. */
             zone: string;
@@ -1053,7 +1053,7 @@ export interface components {
              * @description Which test, service or examination, where a rule tells them apart.
              * @enum {string}
              */
-            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain";
+            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water";
             /**
              * Format: date
              * @description `extended` only: the last day the permission covers.
@@ -1154,7 +1154,7 @@ export interface components {
          */
         NewVesselEvent: {
             /** @enum {string} */
-            event: "inspection" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale";
+            event: "inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale";
             note?: string;
             on: components["schemas"]["CalendarDay"];
             /**
@@ -1353,8 +1353,8 @@ export interface components {
         Reset: {
             /** @enum {string} */
             act: "manufactured" | "installed" | "printed_expiry" | "inspected" | "serviced" | "tested" | "replaced" | "overhauled" | "extended" | "activated" | "moved" | "meter" | "withdrawn";
-            by: ("owner_or_skipper" | "crew" | "competent_person" | "surveyor" | "marine_inspector" | "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "yard" | "liferaft_service_station" | "fire_equipment_technician" | "maker")[];
-            tests?: ("visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain")[];
+            by: ("owner_or_skipper" | "crew" | "competent_person" | "surveyor" | "marine_inspector" | "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "yard" | "liferaft_service_station" | "lifejacket_service_station" | "hydrostatic_release_service_station" | "shore_based_maintenance_provider" | "radio_surveyor" | "fire_equipment_technician" | "compass_adjuster" | "measurement_surveyor" | "maker")[];
+            tests?: ("visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water")[];
         };
         /**
          * @description What somebody may do. Every role reads; `viewer` changes nothing; the register is kept by `owner` and `manager`.
@@ -1431,9 +1431,9 @@ export interface components {
         /** @description What the rule reads, so that a request to explain can be written from this page. */
         RuleReads: {
             attributes: components["schemas"]["Attribute"][];
-            events: ("inspection" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale")[];
+            events: ("inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale")[];
             facts: ("manufactured" | "installed" | "printed_expiry" | "inspected" | "serviced" | "tested" | "replaced" | "overhauled" | "extended" | "activated" | "moved" | "meter" | "withdrawn")[];
-            tests: ("visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain")[];
+            tests: ("visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water")[];
         };
         /**
          * @example {
@@ -1456,7 +1456,7 @@ export interface components {
          * @description A body of rules that a vessel is kept under: an entry of `/v1/schemes`.
          * @enum {string}
          */
-        SchemeCode: "solas" | "us_recreational" | "us_sailing_school" | "us_small_passenger" | "canada_lifesaving" | "uk_small_commercial" | "offshore_racing" | "bs5306" | "nfpa10" | "insurer" | "maker" | "common_practice" | "historic";
+        SchemeCode: "solas" | "us_recreational" | "us_sailing_school" | "us_small_passenger" | "us_offshore_supply" | "us_documentation" | "canada_lifesaving" | "uk_small_commercial" | "uk_workboat" | "uk_inland" | "eu_inland" | "caribbean_small_commercial" | "harmonised_survey" | "radio_licence" | "offshore_racing" | "bs5306" | "nfpa10" | "insurer" | "maker" | "common_practice" | "historic";
         SchemePage: {
             items: components["schemas"]["Scheme"][];
             /** @description Asks for the next page; `null` at the end. */
@@ -1570,7 +1570,7 @@ export interface components {
              * @description Which test, service or examination, where a rule tells them apart.
              * @enum {string}
              */
-            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain";
+            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water";
             /**
              * Format: date
              * @description `extended` only: the last day the permission covers.
@@ -1662,7 +1662,7 @@ export interface components {
          */
         VesselEvent: {
             /** @enum {string} */
-            event: "inspection" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale";
+            event: "inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale";
             id: components["schemas"]["Id"];
             note?: string;
             on: components["schemas"]["CalendarDay"];
@@ -1696,7 +1696,7 @@ export interface components {
         WouldChangeIt: {
             /** @enum {string} */
             act: "manufactured" | "installed" | "printed_expiry" | "inspected" | "serviced" | "tested" | "replaced" | "overhauled" | "extended" | "activated" | "moved" | "meter" | "withdrawn";
-            by: ("owner_or_skipper" | "crew" | "competent_person" | "surveyor" | "marine_inspector" | "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "yard" | "liferaft_service_station" | "fire_equipment_technician" | "maker")[];
+            by: ("owner_or_skipper" | "crew" | "competent_person" | "surveyor" | "marine_inspector" | "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "yard" | "liferaft_service_station" | "lifejacket_service_station" | "hydrostatic_release_service_station" | "shore_based_maintenance_provider" | "radio_surveyor" | "fire_equipment_technician" | "compass_adjuster" | "measurement_surveyor" | "maker")[];
             /**
              * Format: date
              * @description The day the answer is asked as at.
@@ -1706,7 +1706,7 @@ export interface components {
             movesTo: components["schemas"]["CalendarDay"] | null;
             plus: components["schemas"]["Duration"] | null;
             /** @enum {string} */
-            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain";
+            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water";
         };
     };
     responses: never;

@@ -17,6 +17,25 @@ const OF_CLASS: Record<ItemKind['itemClass'], string | undefined> = {
   flares:
     'Flares burn and explode. Those out of date go to whoever may take them by local law; they are not fired to be rid of them.',
   hoses: undefined,
+  seacocks:
+    'A seacock that breaks off or comes apart lets the sea in. It is for a yard or surveyor, with the boat out of the water.',
+  gas: GAS,
+  lifejackets:
+    'A lifejacket is serviced by its maker or a station that its maker accredits. Its cylinder can hurt whoever lets it go.',
+  beacons:
+    'A beacon is tested only as its maker says: a live one calls out search and rescue. Its battery is for the maker’s agent.',
+  hydrostatic_release: 'A release that is fitted or lashed wrongly holds the raft or beacon under.',
+  engine:
+    'Engines are for a competent marine engineer: stopped, cold and isolated from their batteries before a hand goes near.',
+  electrics:
+    'Electrics are for a competent electrician. A battery can burn, explode and give off gas: isolate and ventilate first.',
+  steering_keel_shaft:
+    'Keel, rudder, shaft and steering are for a yard, surveyor or marine engineer. A boat ashore is for the yard: nobody works under her on slack shores.',
+  ground_tackle: 'Chain under load and a windlass take fingers. Hands and feet keep clear.',
+  safety_on_deck: 'It carries a life. What is damaged, or has taken a fall, is not used again.',
+  first_aid: undefined,
+  hull: 'A boat ashore is for the yard: where a shore is slack, keep clear and call the foreman.',
+  documents: undefined,
 };
 
 const OF_KIND: Record<string, string> = {

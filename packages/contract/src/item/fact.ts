@@ -30,6 +30,16 @@ export const TEST_CODES = [
   'valve_examination',
   'onboard_check',
   'drain',
+  'self_test',
+  'function',
+  'full_function',
+  'examination',
+  'weighing',
+  'inflation_24_hours',
+  'load_test',
+  'bolt_drawn',
+  'compass_swing',
+  'out_of_water',
 ] as const;
 
 export const CAPACITY_CODES = [
@@ -45,7 +55,13 @@ export const CAPACITY_CODES = [
   'sailmaker',
   'yard',
   'liferaft_service_station',
+  'lifejacket_service_station',
+  'hydrostatic_release_service_station',
+  'shore_based_maintenance_provider',
+  'radio_surveyor',
   'fire_equipment_technician',
+  'compass_adjuster',
+  'measurement_surveyor',
   'maker',
 ] as const;
 

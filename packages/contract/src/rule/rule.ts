@@ -96,10 +96,31 @@ export type Rule = z.infer<typeof Rule>;
 export const RulePage = pageOf(Rule, 'RulePage');
 export type RulePage = z.infer<typeof RulePage>;
 
+const ITEM_CLASS_CODES = [
+  'rigging',
+  'hoses',
+  'flares',
+  'liferaft',
+  'extinguishers',
+  'seacocks',
+  'gas',
+  'lifejackets',
+  'beacons',
+  'hydrostatic_release',
+  'engine',
+  'electrics',
+  'steering_keel_shaft',
+  'ground_tackle',
+  'safety_on_deck',
+  'first_aid',
+  'hull',
+  'documents',
+] as const;
+
 export const ItemKind = z
   .object({
     id: ItemKindCode,
-    itemClass: z.enum(['rigging', 'hoses', 'flares', 'liferaft', 'extinguishers']),
+    itemClass: z.enum(ITEM_CLASS_CODES),
     name: z.string(),
     zone: z.string().meta({ description: 'Where it usually is.' }),
     dates: z

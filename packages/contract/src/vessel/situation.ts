@@ -35,6 +35,7 @@ export type SituationPage = z.infer<typeof SituationPage>;
 
 export const EVENT_CODES = [
   'inspection',
+  'haul_out',
   'liferaft_service',
   'race_start',
   'grounding',

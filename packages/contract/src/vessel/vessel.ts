@@ -7,8 +7,16 @@ const SCHEME_CODES = [
   'us_recreational',
   'us_sailing_school',
   'us_small_passenger',
+  'us_offshore_supply',
+  'us_documentation',
   'canada_lifesaving',
   'uk_small_commercial',
+  'uk_workboat',
+  'uk_inland',
+  'eu_inland',
+  'caribbean_small_commercial',
+  'harmonised_survey',
+  'radio_licence',
   'offshore_racing',
   'bs5306',
   'nfpa10',
@@ -33,7 +41,7 @@ const Identifiers = z
 
 const metres = (max: number) => z.number().positive().max(max);
 
-const schemes = z.array(SchemeCode).max(20);
+const schemes = z.array(SchemeCode).max(SCHEME_CODES.length);
 const name = words(120).meta({ example: 'Marsh Harrier' });
 
 /** What may be unknown of a vessel. */

@@ -13,7 +13,15 @@ import type { LastDone } from './last-done.ts';
 import { limitInWords } from './limit-words.ts';
 import type { CountedLimit, Missing } from './obligation.ts';
 import type { Particulars } from './weigh-condition.ts';
-import { actInWords, capacitiesInWords, capitalised, factInWords, resetInWords } from './words.ts';
+import {
+  actInWords,
+  capacitiesInWords,
+  capitalised,
+  eventInWords,
+  factInWords,
+  planOfEvent,
+  resetInWords,
+} from './words.ts';
 
 /** What a duty is worked out from. `facts` are those of the unit aboard, in order of day. */
 export type Grounds = Particulars & {
@@ -152,8 +160,8 @@ function countGiven(limit: Extract<Limit, { kind: 'given' }>, grounds: Grounds):
 }
 
 function countNextEvent(limit: Extract<Limit, { kind: 'next_event' }>, grounds: Grounds): LimitCount {
-  const what = `the next ${limit.event}`;
-  const whereFound = "the authority's letter: record it as a planned event of the vessel";
+  const what = `the next ${eventInWords(limit.event)}`;
+  const whereFound = `${planOfEvent(limit.event)}: record it as a planned event of the vessel`;
   const next = nextEvent(grounds.events, limit.event, grounds.last.fact?.on.first ?? null);
   const none = notCounted(limit, grounds, { what, whereFound });
   if (!next) return none;

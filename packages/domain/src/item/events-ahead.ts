@@ -4,7 +4,12 @@ import type { VesselEvent, VesselEventKind } from '../vessel/situation.ts';
 import { isKnown } from './facts-on-record.ts';
 import type { Cut } from './unit-aboard.ts';
 
-const APPOINTMENTS: ReadonlySet<VesselEventKind> = new Set(['inspection', 'liferaft_service', 'race_start']);
+const APPOINTMENTS: ReadonlySet<VesselEventKind> = new Set([
+  'inspection',
+  'haul_out',
+  'liferaft_service',
+  'race_start',
+]);
 
 /**
  * The events as at the cut, in order of day. An appointment after the day was still ahead of it, so it
@@ -24,7 +29,7 @@ export function nextEvent(events: readonly VesselEvent[], kind: VesselEventKind,
   const ofKind = events.filter((event) => event.event === kind);
   const held = ofKind.findLast((event) => !event.planned)?.on;
   const since = Math.max(held ?? Number.NEGATIVE_INFINITY, done ?? Number.NEGATIVE_INFINITY);
-  return ofKind.find((event) => event.planned && event.on > since) ?? null;
+  return ofKind.find((event) => event.on > since) ?? null;
 }
 
 /** The first event of the kind on or after the day, planned or held. */

@@ -39,6 +39,16 @@ export const TESTS = [
   'valve_examination',
   'onboard_check',
   'drain',
+  'self_test',
+  'function',
+  'full_function',
+  'examination',
+  'weighing',
+  'inflation_24_hours',
+  'load_test',
+  'bolt_drawn',
+  'compass_swing',
+  'out_of_water',
 ] as const;
 export type TestKind = (typeof TESTS)[number];
 
@@ -56,7 +66,13 @@ export const CAPACITIES = [
   'sailmaker',
   'yard',
   'liferaft_service_station',
+  'lifejacket_service_station',
+  'hydrostatic_release_service_station',
+  'shore_based_maintenance_provider',
+  'radio_surveyor',
   'fire_equipment_technician',
+  'compass_adjuster',
+  'measurement_surveyor',
   'maker',
 ] as const;
 export type Capacity = (typeof CAPACITIES)[number];

@@ -34,7 +34,27 @@ export const ITEM_KIND_IDS = [
 ] as const;
 export type ItemKindId = (typeof ITEM_KIND_IDS)[number];
 
-export type ItemClass = 'rigging' | 'hoses' | 'flares' | 'liferaft' | 'extinguishers';
+export const ITEM_CLASSES = [
+  'rigging',
+  'hoses',
+  'flares',
+  'liferaft',
+  'extinguishers',
+  'seacocks',
+  'gas',
+  'lifejackets',
+  'beacons',
+  'hydrostatic_release',
+  'engine',
+  'electrics',
+  'steering_keel_shaft',
+  'ground_tackle',
+  'safety_on_deck',
+  'first_aid',
+  'hull',
+  'documents',
+] as const;
+export type ItemClass = (typeof ITEM_CLASSES)[number];
 
 export type ItemKind = {
   readonly id: ItemKindId;

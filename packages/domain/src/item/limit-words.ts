@@ -2,7 +2,7 @@
 import { periodInWords } from '../calendar/words.ts';
 import type { Duty, Interval, Limit, Start } from '../rule/rule.ts';
 import { ATTRIBUTES } from './attribute.ts';
-import { resetInWords } from './words.ts';
+import { eventInWords, resetInWords } from './words.ts';
 
 /** With `period` (ISO 8601) the one that was counted; without, the interval as the rule has it. */
 export function limitInWords(limit: Limit, duty: Duty, period?: string): string {
@@ -18,7 +18,7 @@ export function limitInWords(limit: Limit, duty: Duty, period?: string): string 
       return limit.plus ? `${periodInWords(limit.plus)} after ${words}` : words;
     }
     case 'next_event':
-      return `the next ${limit.event}`;
+      return `the next ${eventInWords(limit.event)}`;
   }
 }
 

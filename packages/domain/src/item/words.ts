@@ -1,6 +1,7 @@
 /** The trade's words for acts, tests and people, to stand inside a sentence. */
 import { recordedDateInWords } from '../calendar/words.ts';
 import type { Reset } from '../rule/rule.ts';
+import type { VesselEventKind } from '../vessel/situation.ts';
 import type { Capacity, Fact, FactKind, TestKind } from './fact.ts';
 
 const TEST_WORDS: Record<TestKind, string> = {
@@ -15,6 +16,16 @@ const TEST_WORDS: Record<TestKind, string> = {
   valve_examination: 'valve examination',
   onboard_check: 'check aboard',
   drain: 'drain test',
+  self_test: 'self-test',
+  function: 'function test',
+  full_function: 'full test',
+  examination: 'thorough examination',
+  weighing: 'weighing',
+  inflation_24_hours: '24-hour inflation test',
+  load_test: 'load test',
+  bolt_drawn: 'drawing of a sample bolt',
+  compass_swing: 'compass swing',
+  out_of_water: 'out-of-water examination',
 };
 
 /** The act as a thing: "the service", "the gas-inflation test". */
@@ -64,9 +75,39 @@ const CAPACITY_WORDS: Record<Capacity, string> = {
   sailmaker: 'a sailmaker',
   yard: 'a yard',
   liferaft_service_station: 'a liferaft service station',
+  lifejacket_service_station: 'a lifejacket service station',
+  hydrostatic_release_service_station: 'a hydrostatic release service station',
+  shore_based_maintenance_provider: 'a shore-based maintenance provider',
+  radio_surveyor: 'a radio surveyor',
   fire_equipment_technician: 'a fire-equipment technician',
+  compass_adjuster: 'a compass adjuster',
+  measurement_surveyor: 'a measurement surveyor',
   maker: 'the maker',
 };
+
+/** Each event, and where a planned one is usually written down. */
+const EVENT_WORDS: Record<VesselEventKind, { readonly event: string; readonly planIn: string }> = {
+  inspection: { event: 'inspection', planIn: "the authority's letter" },
+  haul_out: { event: 'haul-out', planIn: "the yard's booking" },
+  liferaft_service: { event: 'liferaft service', planIn: "the service station's booking" },
+  race_start: { event: 'race start', planIn: 'the notice of race' },
+  grounding: { event: 'grounding', planIn: 'the log book' },
+  lightning: { event: 'lightning strike', planIn: 'the log book' },
+  fire: { event: 'fire', planIn: 'the log book' },
+  structural_repair: { event: 'structural repair', planIn: "the yard's order" },
+  change_of_owner: { event: 'change of owner', planIn: 'the bill of sale' },
+  gale: { event: 'gale', planIn: 'the log book' },
+};
+
+/** "haul-out", to stand after "the next". */
+export function eventInWords(event: VesselEventKind): string {
+  return EVENT_WORDS[event].event;
+}
+
+/** Where somebody finds out when the next one is. */
+export function planOfEvent(event: VesselEventKind): string {
+  return EVENT_WORDS[event].planIn;
+}
 
 export function capacitiesInWords(capacities: readonly Capacity[]): string {
   return capacities.map((capacity) => CAPACITY_WORDS[capacity]).join(' or ');

@@ -17,6 +17,7 @@ export type Situation = {
 
 export const VESSEL_EVENTS = [
   'inspection',
+  'haul_out',
   'liferaft_service',
   'race_start',
   'grounding',
