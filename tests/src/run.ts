@@ -59,17 +59,32 @@ function begin<T>(work: Promise<T>): Promise<T> {
   return work;
 }
 
-async function tidyUp(): Promise<void> {
-  await Promise.allSettled([underWay]);
-  for (const step of undo.splice(0).reverse()) await step().catch((error) => console.error(error));
+let tidied: Promise<void> | undefined;
+/** Once, whoever asks: a signal may come while the run ends by itself. */
+function tidyUp(): Promise<void> {
+  tidied ??= undoAll();
+  return tidied;
 }
 
-/** From vitest, which would leave at once and leave the server running. Who signals twice does not want to wait. */
+async function undoAll(): Promise<void> {
+  await Promise.allSettled([underWay]);
+  for (const step of undo.reverse()) await step().catch((error) => console.error(error));
+}
+
+/**
+ * From vitest, which would leave at once and leave the server running. npm passes on what the whole group got already,
+ * so a second signal counts only a moment later: then somebody does not want to wait.
+ */
 function takeSignals(): void {
-  let signals = 0;
+  let first: number | undefined;
+  const onSignal = () => {
+    if (first === undefined) void tidyUp().finally(() => process.exit(130));
+    else if (performance.now() - first > 1000) process.exit(130);
+    first ??= performance.now();
+  };
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
     process.removeAllListeners(signal);
-    process.on(signal, () => (++signals > 1 ? process.exit(130) : void tidyUp().finally(() => process.exit(130))));
+    process.on(signal, onSignal);
   }
 }
 
