@@ -1,9 +1,11 @@
 /** The catalogue of things aboard that have a life, a printed expiry or a service interval. */
 import type { AttributeId } from './attribute.ts';
 import type { FactKind } from './fact.ts';
+import { BEACON_KINDS } from './kinds/beacons.ts';
 import { EXTINGUISHER_KINDS } from './kinds/extinguishers.ts';
 import { FLARE_KINDS } from './kinds/flares.ts';
 import { HOSE_KINDS } from './kinds/hoses.ts';
+import { HYDROSTATIC_RELEASE_KINDS } from './kinds/hydrostatic-release.ts';
 import { LIFERAFT_KINDS } from './kinds/liferaft.ts';
 import { RIGGING_KINDS } from './kinds/rigging.ts';
 
@@ -31,6 +33,11 @@ export const ITEM_KIND_IDS = [
   'engine_space_extinguisher',
   'fixed_co2_system',
   'fire_blanket',
+  'epirb',
+  'search_and_rescue_transponder',
+  'personal_locator_beacon',
+  'hydrostatic_release_serviceable',
+  'hydrostatic_release_disposable',
 ] as const;
 export type ItemKindId = (typeof ITEM_KIND_IDS)[number];
 
@@ -75,6 +82,8 @@ export const ITEM_KINDS: readonly ItemKind[] = [
   ...FLARE_KINDS,
   ...LIFERAFT_KINDS,
   ...EXTINGUISHER_KINDS,
+  ...BEACON_KINDS,
+  ...HYDROSTATIC_RELEASE_KINDS,
 ];
 
 const BY_ID: ReadonlyMap<string, ItemKind> = new Map(ITEM_KINDS.map((kind) => [kind.id, kind]));

@@ -1,9 +1,11 @@
 /** The published rules, and which of them bear on an item. */
 import type { ItemKindId } from '../item/item-kind.ts';
+import { BEACON_RULES } from './catalogue/beacons.ts';
 import { EXTINGUISHER_STANDARD_RULES } from './catalogue/extinguisher-standards.ts';
 import { EXTINGUISHER_RULES } from './catalogue/extinguishers.ts';
 import { FLARE_RULES } from './catalogue/flares.ts';
 import { HOSE_RULES } from './catalogue/hoses.ts';
+import { HYDROSTATIC_RELEASE_RULES } from './catalogue/hydrostatic-release.ts';
 import { LIFERAFT_RULES } from './catalogue/liferaft.ts';
 import { LIFERAFT_TEST_RULES } from './catalogue/liferaft-tests.ts';
 import { RIGGING_RULES } from './catalogue/rigging.ts';
@@ -18,6 +20,8 @@ export const RULES: readonly Rule[] = [
   ...LIFERAFT_TEST_RULES,
   ...EXTINGUISHER_RULES,
   ...EXTINGUISHER_STANDARD_RULES,
+  ...BEACON_RULES,
+  ...HYDROSTATIC_RELEASE_RULES,
 ];
 
 const BY_ID: ReadonlyMap<string, Rule> = new Map(RULES.map((rule) => [rule.id, rule]));
