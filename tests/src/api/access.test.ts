@@ -105,6 +105,23 @@ describe('the access matrix', () => {
   });
 });
 
+describe('what is asked for', () => {
+  const writes = WITH_CREDENTIALS.filter(({ operation }) => operation.requestBody);
+
+  it.each(named(writes))(
+    'is looked at only after who asks and whether they may: %s',
+    async (name, { method, path }) => {
+      const at = path.replace('{vesselId}', NO_ONE_S.vesselId).replace('{itemId}', NO_ONE_S.itemId);
+      const key = await (await signedIn()).organisation.key('viewer');
+      const unreadable = (headers: Headed) =>
+        tell(app.request, method, at, { 'content-type': 'text/plain', ...headers }, '{');
+
+      expect((await unreadable({})).status).toBe(401);
+      expect((await unreadable(bearer(key))).status).toBe(MAY[name]?.includes('viewer') ? 415 : 403);
+    },
+  );
+});
+
 describe('without a good credential', () => {
   it.each(named(WITH_CREDENTIALS))('nobody gets in: %s', async (_, asked) => {
     for (const headers of [{}, ...(await badCredentials())]) {
