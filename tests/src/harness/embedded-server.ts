@@ -22,13 +22,17 @@ export async function startEmbedded(): Promise<RunningServer> {
 
 /** What a killed run left behind: a folder named after a process that is gone, perhaps with its server still running. */
 async function sweep(): Promise<void> {
-  for (const name of readdirSync(tmpdir()).filter((entry) => entry.startsWith(PREFIX))) {
-    if (isRunning(Number.parseInt(name.slice(PREFIX.length), 10))) continue;
-    const dataDir = path.join(tmpdir(), name);
-    if (existsSync(path.join(dataDir, 'pg.json'))) await (await startPostgres({ dataDir, port: 0 })).stop();
-    rmSync(dataDir, { recursive: true, force: true });
-  }
+  const left = readdirSync(tmpdir()).filter((name) => name.startsWith(PREFIX) && !isRunning(pidIn(name)));
+  for (const name of left)
+    await remove(path.join(tmpdir(), name)).catch((error) => console.log(`${name} stays: ${error}`));
 }
+
+async function remove(dataDir: string): Promise<void> {
+  if (existsSync(path.join(dataDir, 'pg.json'))) await (await startPostgres({ dataDir, port: 0 })).stop();
+  rmSync(dataDir, { recursive: true, force: true });
+}
+
+const pidIn = (name: string) => Number.parseInt(name.slice(PREFIX.length), 10);
 
 function isRunning(pid: number): boolean {
   try {
