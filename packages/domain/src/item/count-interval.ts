@@ -72,7 +72,7 @@ function countByCondition(options: readonly IntervalOption[], day: Reach, of: Pa
   const weighed = options.map((option) => weighOption(option, day(option.period), of));
   const chosen = weighed.findIndex(({ verdict }) => verdict === 'holds');
   const { option, next } = weighed[chosen] as WeighedOption;
-  const longer = weighed.slice(0, chosen).filter(({ next: other }) => other > next);
+  const longer = weighed.slice(0, chosen);
   return {
     kind: 'counted',
     on: next,

@@ -30,9 +30,15 @@ describe('an extension', () => {
     ]);
   });
 
-  it('ends with the next service', () => {
+  it('never brings the day forward', () => {
+    expect(datesOf(owedUnder('raft-solas', raft(extended('2026-10-31'))))).toMatchObject({
+      overdueAfter: '2026-11-04',
+    });
+  });
+
+  it('ends with the next service, however far it ran', () => {
     const again = fact('serviced', '2026-12-01', { by: 'liferaft_service_station' });
-    expect(datesOf(owedUnder('raft-solas', raft(extended('2027-01-31'), again)))).toMatchObject({
+    expect(datesOf(owedUnder('raft-solas', raft(extended('2028-01-31'), again)))).toMatchObject({
       overdueAfter: '2027-12-01',
     });
   });

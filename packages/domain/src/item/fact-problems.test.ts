@@ -85,6 +85,11 @@ describe('accepted without a doubt', () => {
       fact('meter', '2026-06-01', { reading: { value: 20, unit: 'hours' } }),
       [fact('meter', '2026-05-01', { reading: { value: 10, unit: 'hours' } })],
     ],
+    [
+      'an older meter reading, entered late',
+      fact('meter', '2026-04-01', { reading: { value: 5, unit: 'hours' } }),
+      [fact('meter', '2026-05-01', { reading: { value: 10, unit: 'hours' } })],
+    ],
     ['an extension into the future', fact('extended', '2026-06-01', { until: day('2026-10-01') }), []],
   ])('%s', (_, added, facts) => {
     expect(judge(added, facts)).toEqual({ problems: [], doubts: [] });
