@@ -13,15 +13,18 @@ const BUILT_FROM = path.join(DASHBOARD_DIST, '.built-from');
 /** The fingerprint of what a build would read now. */
 async function sourcePrint(): Promise<string> {
   const hash = createHash('sha256');
-  const files = (await readdir(path.join(DASHBOARD, 'src'), { recursive: true, withFileTypes: true }))
-    .filter((entry) => entry.isFile())
-    .map((entry) => path.join(entry.parentPath, entry.name));
+  const files = (await Promise.all(['src', 'public'].map(filesIn))).flat();
   const all = [
     ...files.sort(),
     ...['index.html', 'vite.config.ts', 'package.json'].map((name) => path.join(DASHBOARD, name)),
   ];
   for (const file of all) hash.update(path.relative(DASHBOARD, file)).update(await readFile(file));
   return hash.digest('hex');
+}
+
+async function filesIn(folder: string): Promise<string[]> {
+  const entries = await readdir(path.join(DASHBOARD, folder), { recursive: true, withFileTypes: true });
+  return entries.filter((entry) => entry.isFile()).map((entry) => path.join(entry.parentPath, entry.name));
 }
 
 /** `null` when the build is up to date; otherwise the work to be done. */
@@ -43,6 +46,8 @@ function runVite(): Promise<void> {
   return new Promise((resolve, reject) => {
     const child = spawn(process.execPath, [vite, 'build', '--logLevel', 'error'], {
       cwd: DASHBOARD,
+      // Started by a test runner, it would otherwise build React's development form and leave it for the next start.
+      env: { ...process.env, NODE_ENV: 'production' },
       stdio: ['ignore', 'ignore', 'pipe'],
     });
     let errors = '';

@@ -1,3 +1,4 @@
+import type { CSSProperties } from 'react';
 import { strings } from '../strings/fleet.ts';
 import { Day } from '../ui/day.tsx';
 import type { Target } from './horizon-marks.ts';
@@ -9,12 +10,13 @@ const SHOWN = 7;
 export function MarkWords({ target, width }: { target: Target; width: number }) {
   const marks = target.stacks.flatMap((stack) => stack.marks);
   const lines = marks.flatMap((mark) => mark.things.map((thing) => ({ on: mark.on, ...thing })));
-  const rightHalf = target.left > width / 2;
-  const place = rightHalf
-    ? { right: percent(width - target.left - target.width, width) }
-    : { left: percent(target.left, width) };
+  // Past the middle it hangs to the left of its mark, so that it stays on the page.
+  const place =
+    target.left > width / 2
+      ? { '--right': percent(width - target.left - target.width, width) }
+      : { '--left': percent(target.left, width) };
   return (
-    <div className="mark-words" style={place} aria-hidden="true">
+    <div className="mark-words" style={place as CSSProperties} aria-hidden="true">
       {lines.slice(0, SHOWN).map((line) => (
         <p key={`${line.on} ${line.itemId} ${line.ruleId} ${line.words}`}>
           <Day on={line.on} /> <span>{line.label}</span> <span className="quiet">{line.words}</span>

@@ -12,7 +12,12 @@ export function remedyInWords({ act, test, by, ifDoneOn, movesTo }: Remedy): str
   const what = test ? sentenceCase(testWords[test]) : strings.act[act];
   const when = ifDoneOn === readersToday() ? strings.recordedToday : strings.doneOn(formatDay(ifDoneOn));
   const who = by.length === 0 ? '' : ` by ${orList(by.map((capacity) => byWhomWords[capacity]))}`;
-  return `${what}${when}${who}${movesTo ? strings.movesTo(formatDay(movesTo)) : strings.newDate}`;
+  const where = movesTo
+    ? strings.movesTo(formatDay(movesTo))
+    : act === 'extended'
+      ? strings.permittedDay
+      : strings.newDate;
+  return `${what}${when}${who}${where}`;
 }
 
 /** "serviced 22 Sep 2025". */

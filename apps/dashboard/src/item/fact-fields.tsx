@@ -8,6 +8,7 @@ import { DoneByFields } from './done-by-fields.tsx';
 import { type Box, boxesOf, type Draft, type Faults } from './fact-draft.ts';
 import type { FieldOf } from './field-of.ts';
 import type { Item } from './item.query.ts';
+import { KindCaution } from './kind-caution.tsx';
 import { FactOptions, ItemOptions, Options } from './options.tsx';
 import { TestField } from './test-field.tsx';
 
@@ -35,6 +36,7 @@ export function FactFields(props: FieldsProps) {
           <ItemOptions items={items} />
         </ChoiceField>
       )}
+      {item && <KindCaution kind={item.kind} />}
       <ChoiceField {...field('fact')} name={form.fact}>
         <FactOptions kind={kind} />
       </ChoiceField>

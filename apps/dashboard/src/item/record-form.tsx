@@ -9,7 +9,6 @@ import { type Box, boxesOf, type Draft, type Faults, toNewFact } from './fact-dr
 import { faultsByBox } from './fact-faults.ts';
 import { FactFields } from './fact-fields.tsx';
 import { type Fact, type Item, itemsQuery, type Obligation, obligationsQuery } from './item.query.ts';
-import { KindCaution } from './kind-caution.tsx';
 import { type RecordedFact, recordFact } from './record-fact.ts';
 import { useOnceKey } from './use-once-key.ts';
 
@@ -54,10 +53,7 @@ export function RecordForm({ vesselId, start, corrects, onRecorded }: Props) {
           </button>
         </p>
       </form>
-      <aside>
-        {item && <KindCaution kind={item.kind} />}
-        {item && <BeforeRecording item={item} corrects={corrects} />}
-      </aside>
+      <aside>{item && <BeforeRecording item={item} corrects={corrects} />}</aside>
     </div>
   );
 }

@@ -98,6 +98,18 @@ export const testWords: Record<TestCode, string> = {
   bolt_drawn: 'sample bolt drawn',
   compass_swing: 'compass swing',
   out_of_water: 'out-of-water examination',
+  initial_survey: 'initial survey',
+  annual_survey: 'annual survey',
+  intermediate_survey: 'intermediate survey',
+  renewal_survey: 'renewal survey',
+  tightness: 'tightness test',
+  acceptance: 'acceptance test',
+  annual_test: 'annual test',
+  battery: 'battery change',
+  oil_and_filter: 'oil and filter change',
+  impeller: 'impeller change',
+  details_confirmed: 'details confirmed or amended',
+  discharge: 'discharge',
 };
 
 export const capacityWords: Record<CapacityCode, string> = {
@@ -120,6 +132,7 @@ export const capacityWords: Record<CapacityCode, string> = {
   fire_equipment_technician: 'fire equipment technician',
   compass_adjuster: 'compass adjuster',
   measurement_surveyor: 'measurement surveyor',
+  registered_examiner: 'registered examiner',
   maker: 'maker',
 };
 
@@ -144,6 +157,7 @@ export const byWhomWords: Record<CapacityCode, string> = {
   fire_equipment_technician: 'a fire equipment technician',
   compass_adjuster: 'a compass adjuster',
   measurement_surveyor: 'a measurement surveyor',
+  registered_examiner: 'a registered examiner',
   maker: 'the maker',
 };
 

@@ -53,4 +53,5 @@ export const strings = {
   doneOn: (day: string) => ` on ${day}`,
   movesTo: (day: string) => ` moves it to ${day}.`,
   newDate: ' gives it a new date, by what is printed or written on it.',
+  permittedDay: ' moves it to the day it permits.',
 };

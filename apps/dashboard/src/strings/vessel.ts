@@ -10,8 +10,8 @@ export const strings = {
     columns: {
       vessel: 'Vessel',
       law: 'Out of date by law or certificate',
-      insurer: 'by an insurer',
-      advice: 'by advice',
+      insurer: 'Out of date by an insurer’s terms',
+      advice: 'Out of date by advice',
       due: 'Due',
       unknown: 'No date',
       inDate: 'In date',

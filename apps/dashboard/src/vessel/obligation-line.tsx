@@ -23,9 +23,9 @@ export function ObligationLine({ row, of, asAt, open, picked, onTurn }: Props) {
   const shown = useRef(false);
   // Arriving by a link from the horizon: what was asked for is brought into sight, once.
   useEffect(() => {
-    if ((open || picked) && !shown.current) line.current?.scrollIntoView({ block: 'nearest' });
+    if (open && !shown.current) line.current?.scrollIntoView({ block: 'nearest' });
     shown.current = true;
-  }, [open, picked]);
+  }, [open]);
   return (
     <li ref={line} className={`obligation-line${open ? ' open' : ''}${picked ? ' picked' : ''}`}>
       <Standing standing={row.standing} />

@@ -4,6 +4,7 @@ import { Link } from '@tanstack/react-router';
 import { whyItFailed } from '../api/api-problem.ts';
 import { countAdvice, countAll, countBinding } from '../due-list/counts.ts';
 import { type FleetRow, fleetQuery } from '../fleet/fleet.query.ts';
+import type { StandingCode } from '../strings/codes.ts';
 import { strings } from '../strings/vessel.ts';
 import { Day } from '../ui/day.tsx';
 import { Failed } from '../ui/failed.tsx';
@@ -13,6 +14,7 @@ import { particularsInShort } from './particulars.ts';
 import './vessel.css';
 
 const { register } = strings;
+const { columns } = register;
 
 export function VesselsPage() {
   const { data, error, isPending, refetch } = useQuery(fleetQuery(undefined));
@@ -38,7 +40,6 @@ function Empty() {
 }
 
 function Register({ rows }: { rows: readonly FleetRow[] }) {
-  const { columns } = register;
   return (
     <div className="scrolls">
       <table className="register">
@@ -76,20 +77,20 @@ function RegisterLine({ row }: { row: FleetRow }) {
         </Link>
         <span className="sub">{particularsInShort(row)}</span>
       </th>
-      <Count count={countBinding(overdue)} standing="overdue" />
-      <Count count={overdue.insurer} standing="overdue" />
-      <Count count={countAdvice(overdue)} standing="overdue" />
-      <Count count={countAll(due)} standing="due" />
-      <Count count={countAll(unknown)} standing="unknown" />
-      <Count count={countAll(inDate)} standing="in_date" />
-      <td>{row.nextOverdueAfter ? <Day on={row.nextOverdueAfter} /> : '–'}</td>
+      <Count of={columns.law} count={countBinding(overdue)} standing="overdue" />
+      <Count of={columns.insurer} count={overdue.insurer} standing="overdue" />
+      <Count of={columns.advice} count={countAdvice(overdue)} standing="overdue" />
+      <Count of={columns.due} count={countAll(due)} standing="due" />
+      <Count of={columns.unknown} count={countAll(unknown)} standing="unknown" />
+      <Count of={columns.inDate} count={countAll(inDate)} standing="in_date" />
+      <td data-of={columns.next}>{row.nextOverdueAfter ? <Day on={row.nextOverdueAfter} /> : '–'}</td>
     </tr>
   );
 }
 
-function Count({ count, standing }: { count: number; standing: 'overdue' | 'due' | 'unknown' | 'in_date' }) {
+function Count({ of, count, standing }: { of: string; count: number; standing: StandingCode }) {
   return (
-    <td className="number">
+    <td className={count === 0 ? 'number none' : 'number'} data-of={of}>
       {count === 0 ? <span className="quiet">–</span> : <span className={`standing ${standing}`}>{count}</span>}
     </td>
   );
