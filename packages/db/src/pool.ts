@@ -1,6 +1,7 @@
 /** The door to PostgreSQL. Dates stay text: pg's own parsing would make them moments in the server's zone. */
 import { Kysely, PostgresDialect } from 'kysely';
 import pg from 'pg';
+import { namingClient } from './named-statements.ts';
 import type { Database } from './schema.ts';
 
 const DATE = 1082;
@@ -22,7 +23,7 @@ const AS_APPLICATION = '-c role=garboard_app -c plan_cache_mode=force_generic_pl
 
 /** Two pools on one address: `app` under row-level security for everything, `owner` for migrations and administration. */
 export function openPools({ url, size = 4, onError = () => {} }: PoolOptions): Pools {
-  const app = new pg.Pool({ connectionString: url, max: size, types, options: AS_APPLICATION });
+  const app = new pg.Pool({ connectionString: url, max: size, types, options: AS_APPLICATION, Client: namingClient() });
   const owner = new pg.Pool({ connectionString: url, max: 2, types });
   let closing = false;
   // A connection on its way out may still hear that the server is stopping: that is no fault.
