@@ -1,0 +1,38 @@
+import { expect, test } from 'vitest';
+import type { FleetRow } from './fleet.query.ts';
+import { inOrderOfNeed } from './fleet-order.ts';
+import { needSentence } from './need-sentence.ts';
+
+const AS_OF = '2026-11-25';
+
+test('most out of date comes first, then the longest, then who runs out next', () => {
+  const rows = [
+    vessel('Dunlin', 0),
+    vessel('Avocet', 0, { nextOverdueAfter: '2027-03-01' }),
+    vessel('Curlew', 0, { nextOverdueAfter: '2026-12-01' }),
+    vessel('Petrel', 2, { oldestOverdueAfter: '2026-10-29' }),
+    vessel('Plover', 2, { oldestOverdueAfter: '2026-01-01' }),
+    vessel('Kittiwake', 6, { oldestOverdueAfter: '2026-11-20' }),
+  ];
+  const names = inOrderOfNeed(rows).map(({ name }) => name);
+  expect(names).toEqual(['Kittiwake', 'Plover', 'Petrel', 'Curlew', 'Avocet', 'Dunlin']);
+});
+
+test('the sentence names who comes first, how much and how long', () => {
+  const one = vessel('Petrel', 1, { oldestOverdueAfter: '2026-11-24' });
+  const many = vessel('Kittiwake', 6, { oldestOverdueAfter: '2026-09-22' });
+  expect(needSentence([one], AS_OF)).toEqual({ vessel: 'Petrel', rest: ' first: one thing out of date, by one day.' });
+  expect(needSentence([many], AS_OF)?.rest).toBe(' first: six things out of date, the oldest by sixty-four days.');
+});
+
+test('where nobody is overdue it says who is next, and without a date it says nothing', () => {
+  const next = vessel('Curlew', 0, { nextOverdueAfter: '2026-12-01' });
+  expect(needSentence([next], AS_OF)?.rest).toBe(' is next, on 1 Dec 2026. Nobody is overdue.');
+  expect(needSentence([vessel('Dunlin', 0)], AS_OF)).toBeNull();
+});
+
+function vessel(name: string, overdue: number, dates: Partial<FleetRow> = {}): FleetRow {
+  const none = { law: 0, certificate: 0, insurer: 0, maker: 0, common_practice: 0, own: 0 };
+  const counts = { overdue: { ...none, law: overdue }, due: none, in_date: none, unknown: none };
+  return { vesselId: name, name, counts, laidUp: [], marks: [], ...dates };
+}
