@@ -20,6 +20,8 @@ export const ATTRIBUTE_IDS = [
   'pressure',
   'cylinderMaterial',
   'hosesFittedOn',
+  'solasApproved',
+  'contentsExpireOn',
 ] as const;
 export type AttributeId = (typeof ATTRIBUTE_IDS)[number];
 
@@ -149,6 +151,18 @@ export const ATTRIBUTES: { readonly [Id in AttributeId]: Attribute } = {
     type: DATE,
     words: "day on which the system's hoses were fitted",
     whereFound: 'the installation or service report',
+  },
+  solasApproved: {
+    id: 'solasApproved',
+    type: YES_NO,
+    words: 'approved under SOLAS',
+    whereFound: 'the label',
+  },
+  contentsExpireOn: {
+    id: 'contentsExpireOn',
+    type: DATE,
+    words: 'earliest expiry among its contents',
+    whereFound: 'the packs themselves, or the list kept with them',
   },
 };
 

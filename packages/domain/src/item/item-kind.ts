@@ -2,10 +2,14 @@
 import type { AttributeId } from './attribute.ts';
 import type { FactKind } from './fact.ts';
 import { BEACON_KINDS } from './kinds/beacons.ts';
+import { ENGINE_KINDS } from './kinds/engine.ts';
 import { EXTINGUISHER_KINDS } from './kinds/extinguishers.ts';
+import { FIRST_AID_KINDS } from './kinds/first-aid.ts';
 import { FLARE_KINDS } from './kinds/flares.ts';
+import { GAS_KINDS } from './kinds/gas.ts';
 import { HOSE_KINDS } from './kinds/hoses.ts';
 import { HYDROSTATIC_RELEASE_KINDS } from './kinds/hydrostatic-release.ts';
+import { LIFEJACKET_KINDS } from './kinds/lifejackets.ts';
 import { LIFERAFT_KINDS } from './kinds/liferaft.ts';
 import { RIGGING_KINDS } from './kinds/rigging.ts';
 
@@ -38,6 +42,18 @@ export const ITEM_KIND_IDS = [
   'personal_locator_beacon',
   'hydrostatic_release_serviceable',
   'hydrostatic_release_disposable',
+  'inflatable_lifejacket',
+  'foam_lifejacket',
+  'lifejacket_firing_head',
+  'lifejacket_gas_cylinder',
+  'first_aid_kit',
+  'gas_detector',
+  'carbon_monoxide_alarm',
+  'gas_locker_drain',
+  'engine_coolant',
+  'engine_belt',
+  'engine_anode',
+  'saildrive_seal',
 ] as const;
 export type ItemKindId = (typeof ITEM_KIND_IDS)[number];
 
@@ -84,6 +100,10 @@ export const ITEM_KINDS: readonly ItemKind[] = [
   ...EXTINGUISHER_KINDS,
   ...BEACON_KINDS,
   ...HYDROSTATIC_RELEASE_KINDS,
+  ...LIFEJACKET_KINDS,
+  ...FIRST_AID_KINDS,
+  ...GAS_KINDS,
+  ...ENGINE_KINDS,
 ];
 
 const BY_ID: ReadonlyMap<string, ItemKind> = new Map(ITEM_KINDS.map((kind) => [kind.id, kind]));

@@ -1,11 +1,15 @@
 /** The published rules, and which of them bear on an item. */
 import type { ItemKindId } from '../item/item-kind.ts';
 import { BEACON_RULES } from './catalogue/beacons.ts';
+import { ENGINE_RULES } from './catalogue/engine.ts';
 import { EXTINGUISHER_STANDARD_RULES } from './catalogue/extinguisher-standards.ts';
 import { EXTINGUISHER_RULES } from './catalogue/extinguishers.ts';
+import { FIRST_AID_RULES } from './catalogue/first-aid.ts';
 import { FLARE_RULES } from './catalogue/flares.ts';
+import { GAS_RULES } from './catalogue/gas.ts';
 import { HOSE_RULES } from './catalogue/hoses.ts';
 import { HYDROSTATIC_RELEASE_RULES } from './catalogue/hydrostatic-release.ts';
+import { LIFEJACKET_RULES } from './catalogue/lifejackets.ts';
 import { LIFERAFT_RULES } from './catalogue/liferaft.ts';
 import { LIFERAFT_TEST_RULES } from './catalogue/liferaft-tests.ts';
 import { RIGGING_RULES } from './catalogue/rigging.ts';
@@ -22,6 +26,10 @@ export const RULES: readonly Rule[] = [
   ...EXTINGUISHER_STANDARD_RULES,
   ...BEACON_RULES,
   ...HYDROSTATIC_RELEASE_RULES,
+  ...LIFEJACKET_RULES,
+  ...FIRST_AID_RULES,
+  ...GAS_RULES,
+  ...ENGINE_RULES,
 ];
 
 const BY_ID: ReadonlyMap<string, Rule> = new Map(RULES.map((rule) => [rule.id, rule]));

@@ -1,0 +1,41 @@
+import type { ItemKind } from '../item-kind.ts';
+
+const ENGINE_DATES: ItemKind['dates'] = {
+  installed: "the engineer's invoice, or the engine log",
+  inspected: "the engineer's report, or the engine log",
+};
+
+export const ENGINE_KINDS: readonly ItemKind[] = [
+  {
+    id: 'engine_coolant',
+    itemClass: 'engine',
+    name: 'engine coolant',
+    zone: 'engine space',
+    dates: ENGINE_DATES,
+    attributes: ['makerIntervalMonths'],
+  },
+  {
+    id: 'engine_belt',
+    itemClass: 'engine',
+    name: 'engine belt',
+    zone: 'engine space',
+    dates: ENGINE_DATES,
+    attributes: ['makerLifeMonths'],
+  },
+  {
+    id: 'engine_anode',
+    itemClass: 'engine',
+    name: 'anode in the engine or heat exchanger',
+    zone: 'engine space',
+    dates: ENGINE_DATES,
+    attributes: ['makerIntervalMonths'],
+  },
+  {
+    id: 'saildrive_seal',
+    itemClass: 'engine',
+    name: "saildrive's hull seal (diaphragm)",
+    zone: 'engine space',
+    dates: { ...ENGINE_DATES, manufactured: 'cast in the rubber of the seal' },
+    attributes: ['makerIntervalMonths', 'makerLifeMonths'],
+  },
+];
