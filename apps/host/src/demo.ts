@@ -1,5 +1,7 @@
 /** The demo fleets, and the door to them. */
+import { randomUUID } from 'node:crypto';
 import { createSignInLink } from '@garboard/actions/organisation/administer.ts';
+import { renameOrganisations } from '@garboard/actions/organisation/rename-organisations.ts';
 import { listOrganisations } from '@garboard/db/organisation/organisations.ts';
 import type { Db, Pools } from '@garboard/db/pool.ts';
 import { DEMO_ORGANISATIONS, seedFleets } from '@garboard/seed/seed-fleets.ts';
@@ -8,12 +10,24 @@ import type { Progress } from './progress.ts';
 /** A link that nobody used is dead after this. House convention, no source. */
 const LINK_MS = 24 * 3_600_000;
 
-/** Only where there is nothing yet. */
+/** Carried by the fleets until they are complete: a start that was broken off leaves no half fleet under its name. */
+const UNFINISHED = ' (not laid out to the end, ';
+
+/** Only where there is nothing yet but what an earlier start left unfinished. */
 export async function seedOnFirstStart(pools: Pools, now: Date, progress: Progress): Promise<void> {
-  if ((await listOrganisations(pools.owner)).length > 0) return;
+  const there = await listOrganisations(pools.owner);
+  if (there.some(({ name }) => !name.includes(UNFINISHED))) return;
   await progress.step('Laying out three demo fleets', () =>
-    seedFleets(pools, now, (line) => progress.say(`  ${line}`)),
+    layOutFleets(pools, now, (line) => progress.say(`  ${line}`)),
   );
+}
+
+async function layOutFleets(pools: Pools, now: Date, say: (line: string) => void): Promise<void> {
+  const suffix = `${UNFINISHED}${randomUUID()})`;
+  await seedFleets(pools, now, (line) => say(line.replace(suffix, '')), suffix);
+  const laidOut = (await listOrganisations(pools.owner)).filter(({ name }) => name.endsWith(suffix));
+  const renamings = laidOut.map((organisation) => ({ organisation, name: organisation.name.slice(0, -suffix.length) }));
+  await renameOrganisations(pools.owner, renamings, now);
 }
 
 /** One fresh one-time link for each demo organisation. */

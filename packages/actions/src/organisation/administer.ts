@@ -11,9 +11,9 @@ import { inOrganisation, type Scoped } from '@garboard/db/scope.ts';
 import { isTimeZone } from '@garboard/domain/calendar/day-in-zone.ts';
 import type { Role } from '@garboard/domain/organisation/permission.ts';
 import { audit } from '../audit.ts';
-import type { ActionContext } from '../context.ts';
 import { newId } from '../new-id.ts';
 import { done, type Result, refused } from '../result.ts';
+import { asUpkeep } from './as-upkeep.ts';
 
 export type NewOrganisation = { readonly name: string; readonly timeZone: string; readonly now: Date };
 
@@ -31,7 +31,7 @@ export async function createOrganisation(
   const organisation = { id: newId(now), name: wanted, timeZone };
   await insertOrganisation(owner, { ...organisation, createdAt: now });
   await inOrganisation(owner, organisation.id, (tx) =>
-    audit(upkeepWrite(owner, tx, organisation.id, now), {
+    audit(asUpkeep(owner, tx, organisation.id, now), {
       verb: 'create_organisation',
       subject: 'organisation',
       subjectId: organisation.id,
@@ -71,7 +71,7 @@ async function mint(
   await inOrganisation(owner, organisationId, async (tx) => {
     await insert(tx, { token, role: secret.role, now: secret.now, expiresAt: secret.expiresAt });
     const after = { kind, role: secret.role, expiresAt: secret.expiresAt };
-    await audit(upkeepWrite(owner, tx, organisationId, secret.now), {
+    await audit(asUpkeep(owner, tx, organisationId, secret.now), {
       verb: `create_${kind}`,
       subject: 'api_key',
       subjectId: token.id,
@@ -81,10 +81,3 @@ async function mint(
   });
   return token.text;
 }
-
-function upkeepWrite(db: Db, tx: Scoped, organisationId: string, now: Date): { tx: Scoped; ctx: ActionContext } {
-  return { tx, ctx: { db, organisationId, actor: UPKEEP, requestId: 'administration', now } };
-}
-
-/** Stands behind what nobody signed in asked for. */
-const UPKEEP = { kind: 'upkeep', id: '00000000-0000-7000-8000-000000000000', role: 'owner' } as const;

@@ -32,3 +32,8 @@ export async function insertOrganisation(owner: Db, row: OrganisationRecord & { 
     .values({ id: row.id, name: row.name, time_zone: row.timeZone, created_at: row.createdAt })
     .execute();
 }
+
+/** Administration only: needs the owner's pool. */
+export async function updateOrganisationName(owner: Db, id: string, name: string): Promise<void> {
+  await owner.updateTable('organisation').set({ name }).where('id', '=', id).execute();
+}
