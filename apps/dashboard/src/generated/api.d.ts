@@ -971,7 +971,7 @@ export interface components {
             }[];
             id: components["schemas"]["ItemKindCode"];
             /** @enum {string} */
-            itemClass: "rigging" | "hoses" | "flares" | "liferaft" | "extinguishers" | "seacocks" | "gas" | "lifejackets" | "beacons" | "hydrostatic_release" | "engine" | "electrics" | "steering_keel_shaft" | "ground_tackle" | "safety_on_deck" | "first_aid" | "hull" | "documents";
+            itemClass: "rigging" | "hoses" | "flares" | "liferaft" | "extinguishers" | "seacocks" | "gas" | "lifejackets" | "beacons" | "hydrostatic_release" | "engine" | "electrics" | "steering_keel_shaft" | "ground_tackle" | "navigation" | "safety_on_deck" | "first_aid" | "hull" | "documents";
             name: string;
             /** @description Where it usually is. */
             zone: string;

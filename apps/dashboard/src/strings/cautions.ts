@@ -32,6 +32,7 @@ const OF_CLASS: Record<ItemKind['itemClass'], string | undefined> = {
   steering_keel_shaft:
     'Keel, rudder, shaft and steering are for a yard, surveyor or marine engineer. A boat ashore is for the yard: nobody works under her on slack shores.',
   ground_tackle: 'Chain under load and a windlass take fingers. Hands and feet keep clear.',
+  navigation: undefined,
   safety_on_deck: 'It carries a life. What is damaged, or has taken a fall, is not used again.',
   first_aid: undefined,
   hull: 'A boat ashore is for the yard: where a shore is slack, keep clear and call the foreman.',

@@ -111,6 +111,7 @@ const ITEM_CLASS_CODES = [
   'electrics',
   'steering_keel_shaft',
   'ground_tackle',
+  'navigation',
   'safety_on_deck',
   'first_aid',
   'hull',

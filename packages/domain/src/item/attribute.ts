@@ -22,6 +22,9 @@ export const ATTRIBUTE_IDS = [
   'hosesFittedOn',
   'solasApproved',
   'contentsExpireOn',
+  'saltWaterOverThreeMonths',
+  'insurerIntervalMonths',
+  'multiSeason',
 ] as const;
 export type AttributeId = (typeof ATTRIBUTE_IDS)[number];
 
@@ -163,6 +166,24 @@ export const ATTRIBUTES: { readonly [Id in AttributeId]: Attribute } = {
     type: DATE,
     words: 'earliest expiry among its contents',
     whereFound: 'the packs themselves, or the list kept with them',
+  },
+  saltWaterOverThreeMonths: {
+    id: 'saltWaterOverThreeMonths',
+    type: YES_NO,
+    words: 'in salt water for more than three months in any twelve',
+    whereFound: 'the operating schedule or the log book',
+  },
+  insurerIntervalMonths: {
+    id: 'insurerIntervalMonths',
+    type: MONTHS,
+    words: "months between surveys that the vessel's own insurer asks for",
+    whereFound: "the insurer's letter or the policy's conditions",
+  },
+  multiSeason: {
+    id: 'multiSeason',
+    type: YES_NO,
+    words: 'multi-season antifouling',
+    whereFound: "the tin or the yard's invoice",
   },
 };
 

@@ -2,16 +2,25 @@
 import type { AttributeId } from './attribute.ts';
 import type { FactKind } from './fact.ts';
 import { BEACON_KINDS } from './kinds/beacons.ts';
+import { DOCUMENT_KINDS } from './kinds/documents.ts';
+import { ELECTRIC_KINDS } from './kinds/electrics.ts';
 import { ENGINE_KINDS } from './kinds/engine.ts';
 import { EXTINGUISHER_KINDS } from './kinds/extinguishers.ts';
 import { FIRST_AID_KINDS } from './kinds/first-aid.ts';
 import { FLARE_KINDS } from './kinds/flares.ts';
 import { GAS_KINDS } from './kinds/gas.ts';
+import { GROUND_TACKLE_KINDS } from './kinds/ground-tackle.ts';
 import { HOSE_KINDS } from './kinds/hoses.ts';
+import { HULL_KINDS } from './kinds/hull.ts';
 import { HYDROSTATIC_RELEASE_KINDS } from './kinds/hydrostatic-release.ts';
 import { LIFEJACKET_KINDS } from './kinds/lifejackets.ts';
 import { LIFERAFT_KINDS } from './kinds/liferaft.ts';
+import { NAVIGATION_KINDS } from './kinds/navigation.ts';
 import { RIGGING_KINDS } from './kinds/rigging.ts';
+import { SAFETY_ON_DECK_KINDS } from './kinds/safety-on-deck.ts';
+import { SEACOCK_KINDS } from './kinds/seacocks.ts';
+import { STEERING_KEEL_SHAFT_KINDS } from './kinds/steering-keel-shaft.ts';
+import { SURVIVAL_EQUIPMENT_KINDS } from './kinds/survival-equipment.ts';
 
 export const ITEM_KIND_IDS = [
   'standing_rigging_wire',
@@ -54,6 +63,35 @@ export const ITEM_KIND_IDS = [
   'engine_belt',
   'engine_anode',
   'saildrive_seal',
+  'seacock',
+  'battery',
+  'bilge_pump',
+  'bilge_alarm',
+  'navigation_lights',
+  'steering_gear',
+  'steering_cable',
+  'keel_bolts',
+  'rudder_bearings',
+  'propeller_shaft',
+  'shaft_seal',
+  'anchor_chain',
+  'steering_compass',
+  'man_overboard_recovery_gear',
+  'throwing_line',
+  'danbuoy',
+  'lifebuoy_light',
+  'webbing_jackstay',
+  'safety_harness',
+  'hull',
+  'antifouling',
+  'hull_anode',
+  'insurance_policy',
+  'certificate_of_documentation',
+  'small_commercial_certificate',
+  'rescue_boat',
+  'launching_appliance',
+  'survival_equipment_battery',
+  'running_rigging',
 ] as const;
 export type ItemKindId = (typeof ITEM_KIND_IDS)[number];
 
@@ -72,6 +110,7 @@ export const ITEM_CLASSES = [
   'electrics',
   'steering_keel_shaft',
   'ground_tackle',
+  'navigation',
   'safety_on_deck',
   'first_aid',
   'hull',
@@ -104,6 +143,15 @@ export const ITEM_KINDS: readonly ItemKind[] = [
   ...FIRST_AID_KINDS,
   ...GAS_KINDS,
   ...ENGINE_KINDS,
+  ...SEACOCK_KINDS,
+  ...ELECTRIC_KINDS,
+  ...STEERING_KEEL_SHAFT_KINDS,
+  ...GROUND_TACKLE_KINDS,
+  ...NAVIGATION_KINDS,
+  ...SAFETY_ON_DECK_KINDS,
+  ...HULL_KINDS,
+  ...DOCUMENT_KINDS,
+  ...SURVIVAL_EQUIPMENT_KINDS,
 ];
 
 const BY_ID: ReadonlyMap<string, ItemKind> = new Map(ITEM_KINDS.map((kind) => [kind.id, kind]));

@@ -1,18 +1,27 @@
 /** The published rules, and which of them bear on an item. */
 import type { ItemKindId } from '../item/item-kind.ts';
 import { BEACON_RULES } from './catalogue/beacons.ts';
+import { DOCUMENT_RULES } from './catalogue/documents.ts';
+import { ELECTRIC_RULES } from './catalogue/electrics.ts';
 import { ENGINE_RULES } from './catalogue/engine.ts';
 import { EXTINGUISHER_STANDARD_RULES } from './catalogue/extinguisher-standards.ts';
 import { EXTINGUISHER_RULES } from './catalogue/extinguishers.ts';
 import { FIRST_AID_RULES } from './catalogue/first-aid.ts';
 import { FLARE_RULES } from './catalogue/flares.ts';
 import { GAS_RULES } from './catalogue/gas.ts';
+import { GROUND_TACKLE_RULES } from './catalogue/ground-tackle.ts';
 import { HOSE_RULES } from './catalogue/hoses.ts';
+import { HULL_RULES } from './catalogue/hull.ts';
 import { HYDROSTATIC_RELEASE_RULES } from './catalogue/hydrostatic-release.ts';
 import { LIFEJACKET_RULES } from './catalogue/lifejackets.ts';
 import { LIFERAFT_RULES } from './catalogue/liferaft.ts';
 import { LIFERAFT_TEST_RULES } from './catalogue/liferaft-tests.ts';
+import { NAVIGATION_RULES } from './catalogue/navigation.ts';
 import { RIGGING_RULES } from './catalogue/rigging.ts';
+import { SAFETY_ON_DECK_RULES } from './catalogue/safety-on-deck.ts';
+import { SEACOCK_RULES } from './catalogue/seacocks.ts';
+import { STEERING_KEEL_SHAFT_RULES } from './catalogue/steering-keel-shaft.ts';
+import { US_LIFESAVING_RULES } from './catalogue/us-lifesaving.ts';
 import type { Rule } from './rule.ts';
 import { SCHEMES, type SchemeId } from './scheme.ts';
 
@@ -30,6 +39,15 @@ export const RULES: readonly Rule[] = [
   ...FIRST_AID_RULES,
   ...GAS_RULES,
   ...ENGINE_RULES,
+  ...SEACOCK_RULES,
+  ...ELECTRIC_RULES,
+  ...STEERING_KEEL_SHAFT_RULES,
+  ...GROUND_TACKLE_RULES,
+  ...NAVIGATION_RULES,
+  ...SAFETY_ON_DECK_RULES,
+  ...HULL_RULES,
+  ...DOCUMENT_RULES,
+  ...US_LIFESAVING_RULES,
 ];
 
 const BY_ID: ReadonlyMap<string, Rule> = new Map(RULES.map((rule) => [rule.id, rule]));

@@ -30,4 +30,12 @@ export const RIGGING_KINDS: readonly ItemKind[] = [
     dates: { ...RIG_DATES, tested: 'the crack-test report of the rigger or surveyor' },
     attributes: ['makerIntervalMonths'],
   },
+  {
+    id: 'running_rigging',
+    itemClass: 'rigging',
+    name: 'running rigging: halyards, sheets, furling line',
+    zone: 'mast and rigging',
+    dates: { installed: "the rigger's or chandler's invoice", inspected: "the log book, or the rigger's report" },
+    attributes: [],
+  },
 ];

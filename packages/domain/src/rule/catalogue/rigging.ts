@@ -1,6 +1,5 @@
-import type { Rule, Source } from '../rule.ts';
-
-const NO_SOURCE: Source = { publication: null, clause: null, address: null, status: 'common_practice' };
+import type { Rule } from '../rule.ts';
+import { every, NO_SOURCE, sinceLastOrFitted } from './shapes.ts';
 
 export const RIGGING_RULES: readonly Rule[] = [
   {
@@ -65,6 +64,25 @@ export const RIGGING_RULES: readonly Rule[] = [
         limits: [{ kind: 'after', from: 'last_done', plus: { kind: 'fixed', period: 'P2Y' } }],
         fallback: [{ kind: 'after', from: 'installed', plus: { kind: 'fixed', period: 'P5Y' }, fromMemory: true }],
         resets: [{ act: 'inspected', by: ['rigger'] }],
+      },
+    ],
+    checks: [],
+  },
+  {
+    id: 'rig-running',
+    scheme: 'common_practice',
+    weight: 'common_practice',
+    kinds: ['running_rigging'],
+    inWords:
+      'Halyards, sheets and furling lines are gone over every year, at lay-up or fit-out. They have no fixed life; five to ten years of use are often heard, from memory, and not counted.',
+    source: { ...NO_SOURCE, fromMemory: 'the five to ten years of use' },
+    duties: [
+      {
+        id: 'visual',
+        action: { kind: 'inspect', words: 'Go over halyards, sheets and furling lines: chafe, splices, shackles' },
+        inWords: 'Running rigging is gone over once a year',
+        ...sinceLastOrFitted(every('P1Y'), 'look'),
+        resets: [{ act: 'inspected', by: [] }],
       },
     ],
     checks: [],

@@ -22,7 +22,7 @@ export function sinceFitted(plus: Interval): Limit {
 }
 
 /** From the last time; where none is on record, the first counts from fitting: our reading. */
-export function sinceLastOrFitted(plus: Interval, what: string): Pick<Duty, 'limits' | 'fallback'> {
+export function sinceLastOrFitted(plus: Interval, what: string): Required<Pick<Duty, 'limits' | 'fallback'>> {
   return {
     limits: [sinceLastDone(plus)],
     fallback: [
