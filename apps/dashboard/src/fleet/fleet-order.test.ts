@@ -7,8 +7,8 @@ const AS_OF = '2026-11-25';
 
 test('most out of date comes first, then the longest, then who runs out next', () => {
   const rows = [
-    vessel('Dunlin', 0),
     vessel('Avocet', 0, { nextOverdueAfter: '2027-03-01' }),
+    vessel('Dunlin', 0),
     vessel('Curlew', 0, { nextOverdueAfter: '2026-12-01' }),
     vessel('Petrel', 2, { oldestOverdueAfter: '2026-10-29' }),
     vessel('Plover', 2, { oldestOverdueAfter: '2026-01-01' }),

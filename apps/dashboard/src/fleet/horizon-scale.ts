@@ -53,7 +53,7 @@ export function weeklyCrowding(scale: Scale, days: readonly { on: string; count:
   const weeks = new Array<number>(Math.ceil(daysBetween(scale.from, scale.to) / 7)).fill(0);
   for (const { on, count } of days) {
     const week = Math.floor(daysBetween(scale.from, on) / 7);
-    if (week >= 0 && week < weeks.length) weeks[week] = (weeks[week] ?? 0) + count;
+    if (week in weeks) weeks[week] = (weeks[week] ?? 0) + count;
   }
   return weeks;
 }

@@ -15,6 +15,23 @@ test('what would change a date says what, by whom, and to when', () => {
   );
 });
 
+test('a test is told from another by its name', () => {
+  const remedy = {
+    act: 'tested',
+    test: 'internal_examination',
+    by: [],
+    plus: 'P6Y',
+    ifDoneOn: '2026-03-01',
+    movesTo: '2032-03-01',
+  } as const;
+  expect(remedyInWords({ ...remedy, by: [] })).toBe('An internal examination on 1 Mar 2026 moves it to 1 Mar 2032.');
+});
+
+test('an extension moves it to the day it permits, whichever that is', () => {
+  const remedy = { act: 'extended' as const, by: [], plus: null, ifDoneOn: '2026-03-01', movesTo: null };
+  expect(remedyInWords(remedy)).toBe('An extension on 1 Mar 2026 moves it to the day it permits.');
+});
+
 test('what has no date to move to promises none', () => {
   const remedy = { act: 'replaced' as const, by: [], plus: null, ifDoneOn: '2026-03-01', movesTo: null };
   expect(remedyInWords(remedy)).toBe(

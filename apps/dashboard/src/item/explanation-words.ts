@@ -2,14 +2,14 @@
 import { byWhomWords, factWords, testWords } from '../strings/codes.ts';
 import { strings } from '../strings/item.ts';
 import { formatDay, formatRecordedDate, readersToday } from '../ui/calendar.ts';
-import { sentenceCase } from '../ui/number-words.ts';
+import { sentenceCase, withArticle } from '../ui/number-words.ts';
 import type { Explanation, Fact } from './item.query.ts';
 
 type Remedy = Explanation['wouldChangeIt'][number];
 
 /** "A service recorded today by an approved liferaft service station moves it to 25 Nov 2027." */
 export function remedyInWords({ act, test, by, ifDoneOn, movesTo }: Remedy): string {
-  const what = test ? sentenceCase(testWords[test]) : strings.act[act];
+  const what = test ? sentenceCase(withArticle(testWords[test])) : strings.act[act];
   const when = ifDoneOn === readersToday() ? strings.recordedToday : strings.doneOn(formatDay(ifDoneOn));
   const who = by.length === 0 ? '' : ` by ${orList(by.map((capacity) => byWhomWords[capacity]))}`;
   const where = movesTo

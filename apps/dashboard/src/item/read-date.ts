@@ -43,7 +43,7 @@ function exact(year: string | undefined, month: string | undefined, day: string 
 
 function exists(year: number, month: number, day: number): boolean {
   const date = new Date(Date.UTC(year, month - 1, day));
-  return date.getUTCFullYear() === year && date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
+  return date.getUTCFullYear() === year && date.getUTCDate() === day;
 }
 
 const fault = (why: string): ReadDate => ({ kind: 'fault', why });

@@ -9,6 +9,7 @@ import { type Change, changes } from './changes.ts';
 import { factInWords } from './explanation-words.ts';
 import type { Obligation } from './item.query.ts';
 import type { Outcome } from './record-form.tsx';
+import { sourceInShort } from './source-words.ts';
 
 const { recorded: words } = strings;
 
@@ -30,7 +31,7 @@ export function Recorded(props: { outcome: Outcome; vesselId: string; vesselName
           ))}
         </div>
       )}
-      <h2>{words.change}</h2>
+      <h2>{all.every(({ kind }) => kind === 'unchanged') ? words.movedNothing : words.change}</h2>
       {all.length === 0 && <p className="quiet">{words.nothing}</p>}
       <ul className="changes">
         {all.map((change) => (
@@ -60,7 +61,10 @@ function ChangeLine({ change, factId }: { change: Change; factId: string }) {
   return (
     <li className={change.kind}>
       <p>
-        <strong>{about.action.words}</strong> <Before change={change} />
+        <strong>{about.action.words}</strong> <span className="quiet">{sourceInShort(about.explanation.source)}</span>
+      </p>
+      <p>
+        <Before change={change} />
         {change.kind !== 'gone' && (
           <span className="after">
             <DueDay of={change.after} /> <Standing standing={change.after.standing} />

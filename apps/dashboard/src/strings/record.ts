@@ -78,6 +78,7 @@ export const strings = {
     title: 'Recorded',
     corrected: 'Recorded, and the old one struck out',
     change: 'What it changed',
+    movedNothing: 'It moved no date',
     unchanged: 'unchanged',
     didNotCount: 'It did not count here:',
     noDate: 'no date',

@@ -18,6 +18,11 @@ export function counted(count: number, one: string, many: string): string {
   return `${numberInWords(count)} ${count === 1 ? one : many}`;
 }
 
+/** `a test`, `an inspection`. */
+export function withArticle(words: string): string {
+  return `${/^[aeiou]/i.test(words) ? 'an' : 'a'} ${words}`;
+}
+
 /** For words that follow a colon. */
 export function lowerFirst(text: string): string {
   return text.charAt(0).toLowerCase() + text.slice(1);
