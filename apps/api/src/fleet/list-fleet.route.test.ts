@@ -47,6 +47,21 @@ describe('GET /v1/fleet', () => {
     expect(law).toEqual([['2027-06-30', 'replace', 'in_date', ['Port side', 'Starboard side']]]);
   });
 
+  it('marks what runs out on paper apart from what is replaced on the same day', async () => {
+    const { owner, id, flare } = await aBoatWithFlares();
+    await flare('Flare', '2027-06-30');
+    const { item } = await anItem(owner.organisation.ctx(), id, 'insurance_policy', 'Policy');
+    await state(owner.organisation.ctx(), item.id, { fact: 'printed_expiry', on: '2027-06-30' });
+
+    const { body } = await owner.get<Fleet>('/v1/fleet');
+
+    const marks = body.items[0]?.marks.map(({ mark, things }) => [mark, things.map(({ label }) => label)]);
+    expect(marks?.sort()).toEqual([
+      ['document', ['Policy']],
+      ['replace', ['Flare']],
+    ]);
+  });
+
   it('reaches as far as it is asked to', async () => {
     const { owner, flare } = await aBoatWithFlares();
     await flare('Near', '2027-01-31');
