@@ -43,7 +43,7 @@ export const HOSE_KINDS: readonly ItemKind[] = [
     name: 'seawater hose below the waterline',
     zone: 'bilge and skin fittings',
     dates: HOSE_DATES,
-    attributes: [],
+    attributes: ['makerLifeMonths'],
   },
   {
     id: 'wet_exhaust_hose',

@@ -1,4 +1,5 @@
 import type { Rule, Source } from '../rule.ts';
+import { ownFigure, sinceFitted } from './shapes.ts';
 
 const HOSE_ARTICLE: Source = {
   publication: 'trade press',
@@ -21,15 +22,16 @@ export const HOSE_RULES: readonly Rule[] = [
     weight: 'common_practice',
     kinds: ['seawater_hose'],
     inWords:
-      'Rubber hoses below the waterline last about ten years on average. One expert advises four for engine cooling.',
+      'Rubber hoses below the waterline are renewed at the end of the life that their maker gives them, else at about ten years, the average. One expert advises four for engine cooling.',
     source: HOSE_ARTICLE,
     duties: [
       {
         id: 'replacement',
         action: { kind: 'replace', words: 'Renew the seawater hose' },
-        inWords: 'A seawater hose is renewed about 10 years after it was fitted',
-        limits: [{ kind: 'after', from: 'installed', plus: { kind: 'fixed', period: 'P10Y' } }],
-        fallback: [{ kind: 'after', from: 'manufactured', plus: { kind: 'fixed', period: 'P10Y' } }],
+        inWords:
+          'A seawater hose is renewed at the life that its maker gives it, else about 10 years after it was fitted',
+        limits: [sinceFitted(ownFigure('makerLifeMonths', 'P10Y'))],
+        fallback: [{ kind: 'after', from: 'manufactured', plus: ownFigure('makerLifeMonths', 'P10Y') }],
         resets: [{ act: 'replaced', by: [] }],
       },
     ],
