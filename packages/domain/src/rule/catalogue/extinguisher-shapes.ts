@@ -1,7 +1,7 @@
-/** What the extinguisher rules share: which kinds are meant, who is competent, how often. */
+/** What the extinguisher rules share: which kinds are meant, who is competent, what a test resets. */
 import type { Capacity } from '../../item/fact.ts';
 import type { ItemKindId } from '../../item/item-kind.ts';
-import type { Interval, Limit, PeriodText, Reset } from '../rule.ts';
+import type { Interval, Limit, Reset } from '../rule.ts';
 
 export const DRY_POWDER: readonly ItemKindId[] = ['portable_extinguisher_dry_powder'];
 export const CO2: readonly ItemKindId[] = ['portable_extinguisher_co2'];
@@ -16,14 +16,6 @@ export const PORTABLE: readonly ItemKindId[] = [...REFILLABLE, ...DISPOSABLE];
 
 export const COMPETENT: readonly Capacity[] = ['competent_person', 'fire_equipment_technician'];
 export const TECHNICIAN: readonly Capacity[] = ['fire_equipment_technician'];
-
-export function every(period: PeriodText): Interval {
-  return { kind: 'fixed', period };
-}
-
-export function sinceLastDone(plus: Interval): Limit {
-  return { kind: 'after', from: 'last_done', plus };
-}
 
 /** Our reading where a clause counts from the last test and none is on record. */
 export function sinceMade(plus: Interval, test: string): Extract<Limit, { kind: 'after' }> {

@@ -4,15 +4,14 @@ import {
   COMPETENT,
   DISPOSABLE,
   DRY_POWDER,
-  every,
   hydrostaticBy,
   LIQUID,
   PORTABLE,
   REFILLABLE,
-  sinceLastDone,
   sinceMade,
   TECHNICIAN,
 } from './extinguisher-shapes.ts';
+import { every, sinceLastDone } from './shapes.ts';
 
 const NFPA_TABLES: Pick<Source, 'address' | 'status'> = {
   address: 'https://serviceextinguisher.com/index.php/about/',

@@ -1,17 +1,14 @@
-import type { Duty, Rule, Source } from '../rule.ts';
+import type { Duty, Rule } from '../rule.ts';
 import {
   COMPETENT,
   DISPOSABLE,
-  every,
   hydrostaticBy,
   PORTABLE,
   REFILLABLE,
-  sinceLastDone,
   sinceMade,
   TECHNICIAN,
 } from './extinguisher-shapes.ts';
-
-const NO_SOURCE: Source = { publication: null, clause: null, address: null, status: 'common_practice' };
+import { every, NO_SOURCE, sinceLastDone } from './shapes.ts';
 
 const LOOK: Pick<Duty, 'id' | 'resets'> = {
   id: 'visual',
