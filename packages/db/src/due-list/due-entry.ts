@@ -25,6 +25,7 @@ export type DueFilter = {
   readonly scheme?: SchemeId;
   readonly weight?: Weight;
   readonly standing?: Standing;
+  /** Of no meaning for what has no date. */
   readonly horizonDays?: number;
 };
 

@@ -47,7 +47,7 @@ function conditionsOf({ day, filter, after }: DueQuestion): Condition[] {
     ...(filter.scheme ? at('scheme = ?', filter.scheme) : []),
     ...(filter.weight ? at('weight = ?', filter.weight) : []),
     ...(filter.kind ? at('item_id in (select id from item where kind = ?)', filter.kind) : []),
-    ...(filter.horizonDays === undefined
+    ...(filter.horizonDays === undefined || filter.standing === 'unknown'
       ? []
       : at('overdue_after <= ?::date', formatDay(addDays(day, filter.horizonDays)))),
     ...(after

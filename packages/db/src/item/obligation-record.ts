@@ -1,6 +1,6 @@
 /** An obligation's row and the value it stands for. Days are ISO text in the row, integers in the value. */
 import { type Day, formatDay, parseDay } from '@garboard/domain/calendar/day.ts';
-import type { CountedLimit, DueOutcome, Explanation, Obligation } from '@garboard/domain/item/obligation.ts';
+import type { CountedLimit, DueOutcome, Explanation, Obligation, Suspended } from '@garboard/domain/item/obligation.ts';
 import type { ActionKind } from '@garboard/domain/rule/rule.ts';
 import type { SchemeId, Weight } from '@garboard/domain/rule/scheme.ts';
 import type { Insertable, Selectable } from 'kysely';
@@ -23,7 +23,7 @@ export function toObligationColumns(place: Place, obligation: Obligation): Inser
     action_kind: obligation.action.kind,
     action_words: obligation.action.words,
     ...toDateColumns(obligation.outcome),
-    explanation: JSON.stringify(mapLimits(obligation.explanation, (on) => (on === null ? null : formatDay(on)))),
+    explanation: JSON.stringify(mapDays(obligation.explanation, formatDay)),
   };
 }
 
@@ -55,7 +55,7 @@ function toDateColumns(outcome: DueOutcome) {
 const optional = (day: Day | undefined) => (day === undefined ? null : formatDay(day));
 
 export function toObligation(row: Selectable<ObligationTable>): Obligation {
-  const explanation = mapLimits(row.explanation as StoredExplanation, (on) => (on === null ? null : dayIn(on)));
+  const explanation = mapDays(row.explanation as Explained<string>, dayIn);
   return {
     ruleId: row.rule_id,
     duty: row.duty,
@@ -83,19 +83,25 @@ function toOutcome(row: Selectable<ObligationTable>, { missing }: Explanation): 
   };
 }
 
-type Limit<On> = Omit<CountedLimit, 'on'> & { readonly on: On };
-type Explained<On> = Omit<Explanation, 'binds' | 'alsoCounted'> & {
+type Limit<On> = Omit<CountedLimit, 'on'> & { readonly on: On | null };
+type Span<On> = Omit<Suspended, 'from' | 'until'> & { readonly from: On; readonly until: On | null };
+type Explained<On> = Omit<Explanation, 'binds' | 'alsoCounted' | 'suspended'> & {
   readonly binds: Limit<On> | null;
   readonly alsoCounted: readonly Limit<On>[];
+  readonly suspended?: readonly Span<On>[];
 };
-type StoredExplanation = Explained<string | null>;
 
-function mapLimits<From, To>(explanation: Explained<From>, change: (on: From) => To): Explained<To> {
-  const limit = (each: Limit<From>): Limit<To> => ({ ...each, on: change(each.on) });
+function mapDays<From, To>(explained: Explained<From>, change: (on: From) => To): Explained<To> {
+  const { suspended, ...explanation } = explained;
+  const day = (on: From | null) => (on === null ? null : change(on));
+  const limit = (each: Limit<From>): Limit<To> => ({ ...each, on: day(each.on) });
   return {
     ...explanation,
     binds: explanation.binds && limit(explanation.binds),
     alsoCounted: explanation.alsoCounted.map(limit),
+    ...(suspended && {
+      suspended: suspended.map(({ from, until, ...span }) => ({ ...span, from: change(from), until: day(until) })),
+    }),
   };
 }
 
