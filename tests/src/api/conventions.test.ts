@@ -133,6 +133,7 @@ describe('a body that is too large', () => {
     ];
 
     expect([over.status, at.status]).toEqual([413, 422]);
+    expect(over.headers.get('connection')).toBe('close');
     await expectNothingWritten(owner);
   });
 

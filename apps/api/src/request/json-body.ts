@@ -10,12 +10,18 @@ const MAX_BYTES = 256 * 1024;
 const MAX_DEPTH = 32;
 const JSON_TYPE = /^application\/json\s*(;\s*charset\s*=\s*("utf-8"|utf-8)\s*)?$/i;
 
-const limit = bodyLimit({ maxSize: MAX_BYTES, onError: (c: Context<ApiEnv>) => problem(c, 'too-large') });
+/** Answered before the body was read to its end, so nothing more can follow on this connection: say so. */
+const UNREAD = { connection: 'close' };
+
+const limit = bodyLimit({
+  maxSize: MAX_BYTES,
+  onError: (c: Context<ApiEnv>) => problem(c, 'too-large', { headers: UNREAD }),
+});
 
 const read = createMiddleware<ApiEnv>(async (c, next) => {
   if (!JSON_TYPE.test(c.req.header('content-type') ?? '') || c.req.header('content-encoding')) {
     return problem(c, 'unsupported-media-type', {
-      headers: { accept: 'application/json', 'accept-encoding': 'identity' },
+      headers: { ...UNREAD, accept: 'application/json', 'accept-encoding': 'identity' },
     });
   }
   const body = parse(await c.req.arrayBuffer());
