@@ -8,12 +8,16 @@ import type { Fact, Obligation } from './item.query.ts';
 export function ExplanationParts({ obligation, facts }: { obligation: Obligation; facts: readonly Fact[] }) {
   const { binds, alsoCounted, setAside, assumed, doubts, missing, wouldChangeIt } = obligation.explanation;
   const fact = (id: string) => facts.find((each) => each.id === id);
+  // What keeps a date from being known comes first; where there is one all the same, it comes after it.
+  const lacking = (
+    <Part
+      name={strings.missing}
+      lines={missing.map(({ what, whereFound }) => `${sentenceCase(what)}; ${strings.usuallyFound(whereFound)}`)}
+    />
+  );
   return (
     <dl className="parts">
-      <Part
-        name={strings.missing}
-        lines={missing.map(({ what, whereFound }) => `${sentenceCase(what)}; ${strings.usuallyFound(whereFound)}`)}
-      />
+      {!binds && lacking}
       <Part name={strings.binds} lines={binds ? [limitInWords(binds)] : []} />
       <Part name={strings.alsoCounted} lines={alsoCounted.map(limitInWords)} />
       <Part name={strings.expires} lines={expiry(obligation)} />
@@ -26,6 +30,7 @@ export function ExplanationParts({ obligation, facts }: { obligation: Obligation
         lines={obligation.latestPermittedOn ? [strings.extendedTo(formatDay(obligation.latestPermittedOn))] : []}
       />
       <Part name={strings.wouldChangeIt} lines={wouldChangeIt.map(remedyInWords)} />
+      {binds && lacking}
       <Part
         name={strings.setAside}
         lines={setAside.map(({ factId, why }) => {

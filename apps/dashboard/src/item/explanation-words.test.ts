@@ -39,8 +39,8 @@ test('what has no date to move to promises none', () => {
   );
 });
 
-test('a limit without a date is told without one', () => {
-  expect(limitInWords({ limit: 'printed expiry', on: null, factIds: [] })).toBe('printed expiry');
+test('a limit whose date is not on record says so', () => {
+  expect(limitInWords({ limit: 'printed expiry', on: null, factIds: [] })).toBe('Printed expiry: not on record');
   expect(limitInWords({ limit: '12 months', on: '2026-09-22', factIds: [] })).toBe('12 months → 22 Sep 2026');
 });
 

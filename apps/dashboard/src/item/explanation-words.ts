@@ -26,9 +26,10 @@ export function factInWords(fact: Fact): string {
   return `${what} ${formatRecordedDate(fact.on)}`;
 }
 
-/** "12 months from the last service → 22 Sep 2026". */
+/** "12 months from the last service → 22 Sep 2026"; a limit that cannot be counted says so. */
 export function limitInWords({ limit, on }: Explanation['alsoCounted'][number]): string {
-  return on ? `${limit} → ${formatDay(on)}` : limit;
+  const what = sentenceCase(limit);
+  return on ? `${what} → ${formatDay(on)}` : `${what}: ${strings.notOnRecord}`;
 }
 
 function orList(parts: readonly string[]): string {

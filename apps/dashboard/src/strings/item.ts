@@ -13,6 +13,7 @@ export const strings = {
   assumed: 'Assumed',
   doubts: 'In doubt',
   missing: 'Missing',
+  notOnRecord: 'not on record',
   setAside: 'Did not count',
   usuallyFound: (where: string) => `usually found: ${where}`,
   facts: 'Facts',
