@@ -23,6 +23,7 @@ import { getVesselRoute } from './vessel/get-vessel.route.ts';
 import { listEventsRoute } from './vessel/list-events.route.ts';
 import { listSituationsRoute } from './vessel/list-situations.route.ts';
 import { listVesselsRoute } from './vessel/list-vessels.route.ts';
+import { readIdentifiersRoute } from './vessel/read-identifiers.route.ts';
 import { recordEventRoute } from './vessel/record-event.route.ts';
 import { recordSituationRoute } from './vessel/record-situation.route.ts';
 
@@ -35,6 +36,7 @@ export const OPERATIONS = [
   recordSituationRoute,
   listEventsRoute,
   recordEventRoute,
+  readIdentifiersRoute,
   listItemsRoute,
   addItemRoute,
   getItemRoute,

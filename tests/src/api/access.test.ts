@@ -36,6 +36,7 @@ const MAY: Record<string, readonly Role[]> = {
   recordSituation: KEEPERS,
   listEvents: EVERYBODY,
   recordEvent: RECORDERS,
+  readIdentifiers: EVERYBODY,
   listItems: EVERYBODY,
   addItem: KEEPERS,
   getItem: EVERYBODY,

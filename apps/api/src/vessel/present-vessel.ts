@@ -4,6 +4,7 @@ import type { Identifiers, Particulars, VesselRecord } from '@garboard/db/vessel
 import { given } from '../request/given.ts';
 import { withoutNulls } from '../request/without-nulls.ts';
 import { fromMinor, toMinor } from './money.ts';
+import { identifierNotes } from './present-identifiers.ts';
 
 export function presentVessel({ identifiers, value, schemes, ...vessel }: VesselRecord): Vessel {
   return withoutNulls({
@@ -20,6 +21,7 @@ export function presentVessel({ identifiers, value, schemes, ...vessel }: Vessel
     displacementKg: vessel.displacementKg,
     personsMax: vessel.personsMax,
     identifiers: presentIdentifiers(identifiers),
+    identifierNotes: identifierNotes(identifiers, vessel.builtYear),
     value: value && fromMinor(value),
     schemes: [...schemes],
     timeZone: vessel.timeZone,

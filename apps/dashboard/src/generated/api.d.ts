@@ -100,6 +100,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/identifiers/read": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Read the identifiers of a vessel
+         * @description For every role. Decodes each and holds them against each other. Doubt never refuses: a number cannot be one only where its check digit or its form makes it impossible. Nothing is written, so a repeat is harmless and `Idempotency-Key` has no effect.
+         */
+        post: operations["readIdentifiers"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/item-kinds": {
         parameters: {
             query?: never;
@@ -429,10 +449,10 @@ export interface components {
                 words: string;
             }[];
             /**
-             * @description `months` is a whole number above nought; `date` a day, a month or a year.
+             * @description `months` and `hours` are whole numbers above nought; `date` a day, a month or a year.
              * @enum {string}
              */
-            is: "months" | "yes_no" | "date" | "choice";
+            is: "months" | "hours" | "yes_no" | "date" | "choice";
             /**
              * @description The key under `attributes`.
              * @example seasonMonths
@@ -458,6 +478,21 @@ export interface components {
          * @example 2027-03-18
          */
         CalendarDay: string;
+        CallSign: {
+            /** @description What is doubtful about it by itself. */
+            doubts: string[];
+            /** @enum {string} */
+            identifier: "callSign";
+            /** @description What it says, as a sentence. */
+            inWords: string;
+            /** @enum {string} */
+            kind: "decoded";
+            sign: string;
+            /** @description `null` where no series of our table has it. */
+            state: string | null;
+            /** @description As it was given. */
+            text: string;
+        };
         CountedLimit: {
             factIds: string[];
             limit: string;
@@ -468,7 +503,7 @@ export interface components {
              * @description In what capacity; a rule’s clock is reset only by the competence it asks for.
              * @enum {string}
              */
-            capacity?: "owner_or_skipper" | "crew" | "competent_person" | "surveyor" | "marine_inspector" | "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "yard" | "liferaft_service_station" | "lifejacket_service_station" | "hydrostatic_release_service_station" | "shore_based_maintenance_provider" | "radio_surveyor" | "fire_equipment_technician" | "compass_adjuster" | "measurement_surveyor" | "maker";
+            capacity?: "owner_or_skipper" | "crew" | "competent_person" | "surveyor" | "marine_inspector" | "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "yard" | "liferaft_service_station" | "lifejacket_service_station" | "hydrostatic_release_service_station" | "shore_based_maintenance_provider" | "radio_surveyor" | "fire_equipment_technician" | "compass_adjuster" | "measurement_surveyor" | "registered_examiner" | "maker";
             certificate?: string;
             name?: string;
         };
@@ -601,7 +636,7 @@ export interface components {
             /** @default [] */
             events: {
                 /** @enum {string} */
-                event: "inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale";
+                event: "inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale" | "alteration" | "gas_system_change";
                 note?: string;
                 on: components["schemas"]["CalendarDay"];
                 /**
@@ -721,10 +756,10 @@ export interface components {
              * @description Which test, service or examination, where a rule tells them apart.
              * @enum {string}
              */
-            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water";
+            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "details_confirmed" | "discharge";
             /**
              * Format: date
-             * @description `extended` only: the last day the permission covers.
+             * @description `extended`: the last day the permission covers. An inspection or test that did not pass: the day by which whoever did it wants it put right.
              * @example 2027-03-18
              */
             until?: string;
@@ -742,6 +777,37 @@ export interface components {
              * @example /on
              */
             pointer: string;
+        };
+        FirstGenerationBeacon: {
+            /** @description Tells several beacons of one vessel apart. */
+            beacon: string | null;
+            callSign: string | null;
+            carriesPosition: boolean;
+            /** @description Four bits of a location protocol, three of a user protocol. */
+            code: string;
+            /** @description The protocol in words; `null` where it is not known to us. */
+            codedAs: string | null;
+            country: components["schemas"]["IdentifiedCountry"];
+            /** @description What is doubtful about it by itself. */
+            doubts: string[];
+            /** @enum {string} */
+            flag: "location" | "user";
+            /** @enum {string} */
+            generation: "first";
+            hex: string;
+            /** @description Bits 84 and 85, where a user protocol has them. */
+            homing: string | null;
+            /** @enum {string} */
+            identifier: "beaconId";
+            /** @description What it says, as a sentence. */
+            inWords: string;
+            /** @enum {string} */
+            kind: "decoded";
+            mmsi: string | null;
+            /** @enum {string} */
+            protocol: "location_with_mmsi" | "return_link_with_mmsi" | "maritime_user" | "radio_call_sign_user" | "other";
+            /** @description As it was given. */
+            text: string;
         };
         Fleet: {
             asOf: components["schemas"]["CalendarDay"];
@@ -863,12 +929,49 @@ export interface components {
                 words: string;
             }[];
         };
+        HullNumber: {
+            built: {
+                month: number;
+                year: number;
+            };
+            /** @description Two letters as written. */
+            country: string | null;
+            /** @description What is doubtful about it by itself. */
+            doubts: string[];
+            /** @enum {string} */
+            form: "current" | "straight_year" | "model_year";
+            /** @enum {string} */
+            identifier: "hin";
+            /** @description What it says, as a sentence. */
+            inWords: string;
+            /** @enum {string} */
+            kind: "decoded";
+            maker: string;
+            modelYear: number | null;
+            number: string;
+            serial: string;
+            /** @description As it was given. */
+            text: string;
+        };
         /**
          * Format: uuid
          * @description UUIDv7.
          * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
          */
         Id: string;
+        IdentifiedCountry: {
+            /** @description Three maritime identification digits. */
+            mid: number;
+            /** @description `null` where our table does not know the digits. */
+            name: string | null;
+            /** @description For a territory, the state that it belongs to. */
+            partOf: string | null;
+        };
+        /** @description Read-only. Absent while no identifier is given. */
+        IdentifierNotes: {
+            doubts: string[];
+            inWords: string[];
+        };
         Identifiers: {
             callSign?: string;
             /** @description Hull identification number. */
@@ -876,6 +979,20 @@ export interface components {
             imo?: string;
             mmsi?: string;
             officialNumber?: string;
+        };
+        ImoNumber: {
+            /** @description What is doubtful about it by itself. */
+            doubts: string[];
+            /** @enum {string} */
+            identifier: "imo";
+            /** @description What it says, as a sentence. */
+            inWords: string;
+            /** @enum {string} */
+            kind: "decoded";
+            number: string;
+            /** @description As it was given. */
+            text: string;
+            weightedSum: number;
         };
         /**
          * Format: date-time
@@ -995,6 +1112,23 @@ export interface components {
             what: string;
             whereFound: string;
         };
+        Mmsi: {
+            /** @description `null` where the form carries none. */
+            country: components["schemas"]["IdentifiedCountry"] | null;
+            digits: string;
+            /** @description What is doubtful about it by itself. */
+            doubts: string[];
+            /** @enum {string} */
+            identifier: "mmsi";
+            /** @description What it says, as a sentence. */
+            inWords: string;
+            /** @enum {string} */
+            kind: "decoded";
+            /** @enum {string} */
+            station: "ship_station" | "group_of_ships" | "coast_station" | "sar_aircraft" | "craft_of_parent" | "aid_to_navigation" | "handheld_vhf" | "ais_sart" | "man_overboard" | "epirb_ais";
+            /** @description As it was given. */
+            text: string;
+        };
         /**
          * @example {
          *       "amount": "1234.50",
@@ -1053,10 +1187,10 @@ export interface components {
              * @description Which test, service or examination, where a rule tells them apart.
              * @enum {string}
              */
-            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water";
+            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "details_confirmed" | "discharge";
             /**
              * Format: date
-             * @description `extended` only: the last day the permission covers.
+             * @description `extended`: the last day the permission covers. An inspection or test that did not pass: the day by which whoever did it wants it put right.
              * @example 2027-03-18
              */
             until?: string;
@@ -1154,7 +1288,7 @@ export interface components {
          */
         NewVesselEvent: {
             /** @enum {string} */
-            event: "inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale";
+            event: "inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale" | "alteration" | "gas_system_change";
             note?: string;
             on: components["schemas"]["CalendarDay"];
             /**
@@ -1162,6 +1296,18 @@ export interface components {
              * @default false
              */
             planned: boolean;
+        };
+        /** @description A check digit or the form makes it impossible. */
+        NotAnIdentifier: {
+            /** @enum {string} */
+            identifier: "hin" | "imo" | "mmsi" | "callSign" | "officialNumber" | "beaconId";
+            /** @description What it says, as a sentence. */
+            inWords: string;
+            /** @enum {string} */
+            kind: "not_one";
+            /** @description As it was given. */
+            text: string;
+            why: string;
         };
         /**
          * @example {
@@ -1229,6 +1375,18 @@ export interface components {
             ruleId: string;
             scheme: components["schemas"]["SchemeCode"];
             standing: components["schemas"]["StandingCode"];
+            /**
+             * Format: date
+             * @description On the day asked the duty is suspended, as the vessel is laid up in the way its clause says. The clock runs on: dates and standing are as ever, and what is due must be done before she returns to service.
+             * @example 2027-03-18
+             */
+            suspendedFrom?: string;
+            /**
+             * Format: date
+             * @description The last day of the suspension, where its end is known.
+             * @example 2027-03-18
+             */
+            suspendedUntil?: string;
             weight: components["schemas"]["WeightCode"];
             windows: {
                 closes: components["schemas"]["CalendarDay"];
@@ -1240,6 +1398,20 @@ export interface components {
             asOf: components["schemas"]["CalendarDay"];
             items: components["schemas"]["Obligation"][];
             nextCursor: null;
+        };
+        /** @description Kept as written: each register has a form of its own. */
+        OfficialNumber: {
+            /** @description What is doubtful about it by itself. */
+            doubts: string[];
+            /** @enum {string} */
+            identifier: "officialNumber";
+            /** @description What it says, as a sentence. */
+            inWords: string;
+            /** @enum {string} */
+            kind: "decoded";
+            number: string;
+            /** @description As it was given. */
+            text: string;
         };
         /** @description RFC 9457 problem details. */
         Problem: {
@@ -1260,6 +1432,62 @@ export interface components {
              * @example /problems/not-found
              */
             type: string;
+        };
+        /** @description Told apart by `kind`, `identifier` and, for beacons, `generation`. */
+        ReadIdentifier: components["schemas"]["NotAnIdentifier"] | components["schemas"]["HullNumber"] | components["schemas"]["ImoNumber"] | components["schemas"]["Mmsi"] | components["schemas"]["CallSign"] | components["schemas"]["OfficialNumber"] | components["schemas"]["FirstGenerationBeacon"] | components["schemas"]["SecondGenerationBeacon"];
+        /**
+         * @example {
+         *       "identifiers": [
+         *         {
+         *           "identifier": "imo",
+         *           "text": "9074720",
+         *           "inWords": "IMO number: 9074720 cannot be one.",
+         *           "kind": "not_one",
+         *           "why": "Check digit: the first six digits ask for 9 at the end, not 0."
+         *         }
+         *       ],
+         *       "doubts": [
+         *         "IMO number 9074720 cannot be one. Check digit: the first six digits ask for 9 at the end, not 0."
+         *       ]
+         *     }
+         */
+        ReadIdentifiers: {
+            /** @description Sentences: what is doubtful about each, and where one does not agree with another. None refuses. */
+            doubts: string[];
+            /** @description In the order of a vessel’s papers. */
+            identifiers: components["schemas"]["ReadIdentifier"][];
+        };
+        /**
+         * @description Each as it is written; what is absent is not known.
+         * @example {
+         *       "hin": "GB-QZX00042C898",
+         *       "mmsi": "232123456",
+         *       "beaconIds": [
+         *         "9D09D65028154D1"
+         *       ],
+         *       "builtYear": 2001
+         *     }
+         */
+        ReadIdentifiersRequest: {
+            /**
+             * @description Of the 406 MHz beacons aboard: 15 hexadecimal characters, or 23 of the second generation.
+             * @default []
+             */
+            beaconIds: string[];
+            /** @description Held against the HIN. */
+            builtYear?: number;
+            /** @description Call sign of the ship station. */
+            callSign?: string;
+            /** @description Name of a country, held against the MMSI; a name that is not in our table is not compared. */
+            flagCountry?: string;
+            /** @description Hull identification number, also with the country before it. */
+            hin?: string;
+            /** @description IMO ship identification number. */
+            imo?: string;
+            /** @description Maritime mobile service identity. */
+            mmsi?: string;
+            /** @description What a national register wrote down. */
+            officialNumber?: string;
         };
         /**
          * @description A date as written down: to the day, the month or the year.
@@ -1353,8 +1581,8 @@ export interface components {
         Reset: {
             /** @enum {string} */
             act: "manufactured" | "installed" | "printed_expiry" | "inspected" | "serviced" | "tested" | "replaced" | "overhauled" | "extended" | "activated" | "moved" | "meter" | "withdrawn";
-            by: ("owner_or_skipper" | "crew" | "competent_person" | "surveyor" | "marine_inspector" | "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "yard" | "liferaft_service_station" | "lifejacket_service_station" | "hydrostatic_release_service_station" | "shore_based_maintenance_provider" | "radio_surveyor" | "fire_equipment_technician" | "compass_adjuster" | "measurement_surveyor" | "maker")[];
-            tests?: ("visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water")[];
+            by: ("owner_or_skipper" | "crew" | "competent_person" | "surveyor" | "marine_inspector" | "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "yard" | "liferaft_service_station" | "lifejacket_service_station" | "hydrostatic_release_service_station" | "shore_based_maintenance_provider" | "radio_surveyor" | "fire_equipment_technician" | "compass_adjuster" | "measurement_surveyor" | "registered_examiner" | "maker")[];
+            tests?: ("visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "details_confirmed" | "discharge")[];
         };
         /**
          * @description What somebody may do. Every role reads; `viewer` changes nothing; the register is kept by `owner` and `manager`.
@@ -1403,7 +1631,8 @@ export interface components {
          *         ],
          *         "tests": [],
          *         "attributes": [],
-         *         "events": []
+         *         "events": [],
+         *         "situations": []
          *       }
          *     }
          */
@@ -1431,9 +1660,10 @@ export interface components {
         /** @description What the rule reads, so that a request to explain can be written from this page. */
         RuleReads: {
             attributes: components["schemas"]["Attribute"][];
-            events: ("inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale")[];
+            events: ("inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale" | "alteration" | "gas_system_change")[];
             facts: ("manufactured" | "installed" | "printed_expiry" | "inspected" | "serviced" | "tested" | "replaced" | "overhauled" | "extended" | "activated" | "moved" | "meter" | "withdrawn")[];
-            tests: ("visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water")[];
+            situations: ("place" | "use" | "dismantled" | "underRepair")[];
+            tests: ("visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "details_confirmed" | "discharge")[];
         };
         /**
          * @example {
@@ -1461,6 +1691,27 @@ export interface components {
             items: components["schemas"]["Scheme"][];
             /** @description Asks for the next page; `null` at the end. */
             nextCursor: string | null;
+        };
+        SecondGenerationBeacon: {
+            callSign: string | null;
+            country: components["schemas"]["IdentifiedCountry"];
+            /** @description What is doubtful about it by itself. */
+            doubts: string[];
+            /** @enum {string} */
+            generation: "second";
+            hex: string;
+            /** @enum {string} */
+            identifier: "beaconId";
+            /** @description What it says, as a sentence. */
+            inWords: string;
+            /** @enum {string} */
+            kind: "decoded";
+            mmsi: string | null;
+            serial: number;
+            test: boolean;
+            /** @description As it was given. */
+            text: string;
+            typeApproval: number;
         };
         /**
          * @example {
@@ -1570,10 +1821,10 @@ export interface components {
              * @description Which test, service or examination, where a rule tells them apart.
              * @enum {string}
              */
-            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water";
+            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "details_confirmed" | "discharge";
             /**
              * Format: date
-             * @description `extended` only: the last day the permission covers.
+             * @description `extended`: the last day the permission covers. An inspection or test that did not pass: the day by which whoever did it wants it put right.
              * @example 2027-03-18
              */
             until?: string;
@@ -1586,7 +1837,13 @@ export interface components {
          *       "builtYear": 1998,
          *       "lengthOverallM": 9.6,
          *       "identifiers": {
-         *         "callSign": "MHRR4"
+         *         "callSign": "MABC2"
+         *       },
+         *       "identifierNotes": {
+         *         "inWords": [
+         *           "Call sign: MABC2, of a series of United Kingdom."
+         *         ],
+         *         "doubts": []
          *       },
          *       "value": {
          *         "amount": "18500.00",
@@ -1610,6 +1867,7 @@ export interface components {
             /** @example GRP */
             hullMaterial?: string;
             id: components["schemas"]["Id"];
+            identifierNotes?: components["schemas"]["IdentifierNotes"];
             identifiers?: components["schemas"]["Identifiers"];
             /** @example 9.6 */
             lengthOverallM?: number;
@@ -1662,7 +1920,7 @@ export interface components {
          */
         VesselEvent: {
             /** @enum {string} */
-            event: "inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale";
+            event: "inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale" | "alteration" | "gas_system_change";
             id: components["schemas"]["Id"];
             note?: string;
             on: components["schemas"]["CalendarDay"];
@@ -1696,7 +1954,7 @@ export interface components {
         WouldChangeIt: {
             /** @enum {string} */
             act: "manufactured" | "installed" | "printed_expiry" | "inspected" | "serviced" | "tested" | "replaced" | "overhauled" | "extended" | "activated" | "moved" | "meter" | "withdrawn";
-            by: ("owner_or_skipper" | "crew" | "competent_person" | "surveyor" | "marine_inspector" | "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "yard" | "liferaft_service_station" | "lifejacket_service_station" | "hydrostatic_release_service_station" | "shore_based_maintenance_provider" | "radio_surveyor" | "fire_equipment_technician" | "compass_adjuster" | "measurement_surveyor" | "maker")[];
+            by: ("owner_or_skipper" | "crew" | "competent_person" | "surveyor" | "marine_inspector" | "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "yard" | "liferaft_service_station" | "lifejacket_service_station" | "hydrostatic_release_service_station" | "shore_based_maintenance_provider" | "radio_surveyor" | "fire_equipment_technician" | "compass_adjuster" | "measurement_surveyor" | "registered_examiner" | "maker")[];
             /**
              * Format: date
              * @description The day the answer is asked as at.
@@ -1706,7 +1964,7 @@ export interface components {
             movesTo: components["schemas"]["CalendarDay"] | null;
             plus: components["schemas"]["Duration"] | null;
             /** @enum {string} */
-            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water";
+            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "details_confirmed" | "discharge";
         };
     };
     responses: never;
@@ -1972,6 +2230,97 @@ export interface operations {
                 };
             };
             /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readIdentifiers: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReadIdentifiersRequest"];
+            };
+        };
+        responses: {
+            /** @description What they say. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReadIdentifiers"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed for this role (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
             422: {
                 headers: {
                     [name: string]: unknown;

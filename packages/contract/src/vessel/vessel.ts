@@ -1,6 +1,7 @@
 /** The register: one boat and her particulars. */
 import * as z from 'zod';
 import { Id, Instant, Money, orNull, pageOf, TimeZone, words } from '../shared.ts';
+import { IdentifierNotes } from './identifier.ts';
 
 const SCHEME_CODES = [
   'solas',
@@ -99,6 +100,7 @@ export const Vessel = z
     id: Id,
     name,
     ...particulars,
+    identifierNotes: IdentifierNotes.optional(),
     schemes: z.array(SchemeCode),
     timeZone: TimeZone,
     createdAt: Instant,
@@ -112,7 +114,11 @@ export const Vessel = z
       type: 'sloop',
       builtYear: 1998,
       lengthOverallM: 9.6,
-      identifiers: { callSign: 'MHRR4' },
+      identifiers: { callSign: 'MABC2' },
+      identifierNotes: {
+        inWords: ['Call sign: MABC2, of a series of United Kingdom.'],
+        doubts: [],
+      },
       value: { amount: '18500.00', currency: 'GBP' },
       schemes: ['uk_small_commercial'],
       timeZone: 'Europe/London',
