@@ -1,5 +1,7 @@
 import { addDays, type Day, formatDay, parseDay } from '@garboard/domain/calendar/day.ts';
 import type { Standing } from '@garboard/domain/due-list/standing.ts';
+import { crossCheck } from '@garboard/domain/vessel/identifier/cross-check.ts';
+import { decodeIdentifiers } from '@garboard/domain/vessel/identifier/identifiers.ts';
 import { size } from '@garboard/tests/support/long.ts';
 import { describe, expect, test } from 'vitest';
 import { CHARTER } from './fleets/charter.ts';
@@ -108,3 +110,22 @@ describe.each(DAYS.map(formatDay))('laid out on %s', (text) => {
     }
   });
 });
+
+test.each(DAYS.map((today) => [formatDay(today), today] as const))(
+  'on %s three yachts have identifiers that can be ones, and of one the hull and the register disagree on the year',
+  (_, today) => {
+    const told = plans(today)
+      .flatMap(({ vessels }) => vessels)
+      .filter(({ particulars: { identifiers } }) => Object.keys(identifiers).length > 0)
+      .map(({ particulars: { name, identifiers, builtYear } }) => ({
+        name,
+        doubts: crossCheck(decodeIdentifiers(identifiers), { builtYear: builtYear ?? undefined }),
+      }));
+
+    expect(told).toEqual([
+      { name: 'Samphire', doubts: [] },
+      { name: 'Tansy', doubts: [expect.stringMatching(/^The HIN GB-QZX00042C\d{3} says \d{4} and model year/)] },
+      { name: 'Angelica', doubts: [] },
+    ]);
+  },
+);

@@ -1,5 +1,5 @@
 /** One line of a fleet's list, and what becomes of it: a place on the register and a logbook. */
-import type { Particulars } from '@garboard/db/vessel/vessel-record.ts';
+import type { Identifiers, Particulars } from '@garboard/db/vessel/vessel-record.ts';
 import { addDays, addMonths, type Day, formatDay } from '@garboard/domain/calendar/day.ts';
 import type { SchemeId } from '@garboard/domain/rule/scheme.ts';
 import type { Inventory } from '../equipment/inventories.ts';
@@ -20,6 +20,8 @@ export type Boat = {
   readonly persons?: number;
   readonly beamM?: number;
   readonly draughtM?: number;
+  /** By the year she is on record as built in. */
+  readonly identifiers?: (builtYear: number) => Identifiers;
   readonly worth?: { readonly minor: number; readonly currency: string };
 };
 
@@ -35,10 +37,11 @@ export type Setting = {
 };
 
 export function particularsOf(boat: Boat, { timeZone, today }: Setting): Particulars {
+  const builtYear = yearOf(addMonths(today, -12 * boat.ageYears));
   return {
     name: boat.name,
     type: boat.type,
-    builtYear: yearOf(addMonths(today, -12 * boat.ageYears)),
+    builtYear,
     lengthOverallM: boat.lengthM,
     hullMaterial: boat.material,
     rig: boat.rig,
@@ -47,7 +50,7 @@ export function particularsOf(boat: Boat, { timeZone, today }: Setting): Particu
     waterlineLengthM: null,
     displacementKg: null,
     personsMax: boat.persons ?? null,
-    identifiers: {},
+    identifiers: boat.identifiers?.(builtYear) ?? {},
     value: boat.worth ?? null,
     schemes: boat.schemes,
     timeZone,

@@ -1,5 +1,6 @@
 /** The charter operator's list. Invented, like everything else here. */
 import type { Boat } from './boat.ts';
+import { hullNumber } from './hull-number.ts';
 
 const HERS = {
   carries: 'cruisingYacht',
@@ -42,8 +43,12 @@ const ketch = (name: string, ageYears: number): Boat => ({
 });
 
 export const CHARTER_BOATS: readonly Boat[] = [
-  thirtyFour('Samphire', 17),
-  thirtyFour('Tansy', 12),
+  {
+    ...thirtyFour('Samphire', 17),
+    identifiers: (built) => ({ hin: hullNumber('00017', built), mmsi: '232987601', callSign: 'MZQX7' }),
+  },
+  // Her hull says three years less than the register: somebody has to look.
+  { ...thirtyFour('Tansy', 12), identifiers: (built) => ({ hin: hullNumber('00042', built - 3), mmsi: '232987602' }) },
   thirtyFour('Milkwort', 12),
   thirtyFour('Eyebright', 6),
   thirtyFour('Lovage', 6),
@@ -52,6 +57,6 @@ export const CHARTER_BOATS: readonly Boat[] = [
   thirtyNine('Sea Campion', 9),
   { ...thirtyNine('Bog Myrtle', 4), schemes: ['uk_small_commercial', 'offshore_racing', 'bs5306', 'insurer'] },
   { ...thirtyNine('Sweet Gale', 4), schemes: ['uk_small_commercial', 'offshore_racing', 'bs5306', 'insurer'] },
-  ketch('Angelica', 23),
+  { ...ketch('Angelica', 23), identifiers: (built) => ({ hin: hullNumber('00003', built), callSign: 'MZQX9' }) },
   ketch('Sea Lavender', 19),
 ];

@@ -5,11 +5,12 @@ import { standingOn } from '@garboard/domain/due-list/standing.ts';
 import type { Fact } from '@garboard/domain/item/fact.ts';
 import { findItemKind } from '@garboard/domain/item/item-kind.ts';
 import type { Obligation } from '@garboard/domain/item/obligation.ts';
+import { suspendedOn } from '@garboard/domain/item/suspension.ts';
 import { workOutObligations } from '@garboard/domain/item/work-out-obligations.ts';
 import { SCHEME_IDS, type SchemeId } from '@garboard/domain/rule/scheme.ts';
-import { VESSEL_EVENTS, type VesselEvent } from '@garboard/domain/vessel/situation.ts';
+import { type Situation, VESSEL_EVENTS, type VesselEvent } from '@garboard/domain/vessel/situation.ts';
 import type { Answered } from './differences.ts';
-import type { ExplainBody, StatedFact } from './read-cases.ts';
+import type { ExplainBody, StatedFact, StatedSituation } from './read-cases.ts';
 
 /** Before any `knownAt`: always known. */
 const ALWAYS = '0000-01-01T00:00:00Z';
@@ -19,6 +20,7 @@ export function answerFromDomain({
   attributes,
   schemes,
   facts,
+  situations,
   events,
   asOf,
   knownAt,
@@ -26,7 +28,11 @@ export function answerFromDomain({
   const known = findItemKind(kind);
   if (!known) throw new Error(`no kind of item: ${kind}`);
   const item = { kind: known.id, attributes: attributes ?? {}, facts: facts.map(toFact) };
-  const vessel = { schemes: schemes.map(toScheme), situations: [], events: (events ?? []).map(toEvent) };
+  const vessel = {
+    schemes: schemes.map(toScheme),
+    situations: (situations ?? []).map(toSituation),
+    events: (events ?? []).map(toEvent),
+  };
   const cut = { asOf: toDay(asOf), ...(knownAt !== undefined && { knownAt }) };
   return workOutObligations(item, vessel, cut).map((obligation) => show(obligation, cut.asOf));
 }
@@ -44,6 +50,10 @@ function toFact({ on, until, readOn, ...stated }: StatedFact, at: number): Fact 
     ...(until !== undefined && { until: toDay(until) }),
     ...(readOn !== undefined && { readOn: toDay(readOn) }),
   } as Fact;
+}
+
+function toSituation({ from, ...stated }: StatedSituation, at: number): Situation {
+  return { dismantled: false, underRepair: false, ...stated, id: `${at}`, from: toDay(from), recordedAt: ALWAYS };
 }
 
 function toEvent({ event, on, planned }: NonNullable<ExplainBody['events']>[number], at: number): VesselEvent {
@@ -65,7 +75,15 @@ function toDay(text: string): Day {
 }
 
 function show({ ruleId, duty, outcome, explanation }: Obligation, asOf: Day): Answered {
-  const about = { ruleId, duty, standing: standingOn(outcome, asOf), explanation };
+  const suspended = suspendedOn(explanation, asOf);
+  const about = {
+    ruleId,
+    duty,
+    standing: standingOn(outcome, asOf),
+    explanation,
+    ...(suspended && { suspendedFrom: formatDay(suspended.from) }),
+    ...(suspended?.until != null && { suspendedUntil: formatDay(suspended.until) }),
+  };
   if (outcome.kind === 'undated') return { ...about, windows: [] };
   const { dueOn, overdueAfter, expiresOn, replaceBy, latestPermittedOn, windows } = outcome;
   return {

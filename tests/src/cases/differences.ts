@@ -12,6 +12,8 @@ export type Answered = {
   readonly replaceBy?: string;
   readonly latestPermittedOn?: string;
   readonly windows: readonly { readonly opens: string; readonly closes: string }[];
+  readonly suspendedFrom?: string;
+  readonly suspendedUntil?: string;
   readonly standing: string;
   readonly explanation: { readonly doubts: readonly string[] };
 };
@@ -28,7 +30,17 @@ export function differencesFrom(expected: Expected, answer: readonly Answered[])
   );
 }
 
-const SHOWN = ['dueOn', 'overdueAfter', 'expiresOn', 'replaceBy', 'latestPermittedOn', 'windows', 'standing'] as const;
+const SHOWN = [
+  'dueOn',
+  'overdueAfter',
+  'expiresOn',
+  'replaceBy',
+  'latestPermittedOn',
+  'windows',
+  'suspendedFrom',
+  'suspendedUntil',
+  'standing',
+] as const;
 
 function datesThatDiffer(expected: Expected, obligation: Answered): string[] {
   return SHOWN.filter((key) => key in expected)

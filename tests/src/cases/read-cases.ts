@@ -22,12 +22,21 @@ export type StatedFact = {
   readonly corrects?: string;
 };
 
+export type StatedSituation = {
+  readonly from: string;
+  readonly place: 'afloat' | 'ashore';
+  readonly use: 'in_commission' | 'laid_up' | 'out_of_service';
+  readonly dismantled?: boolean;
+  readonly underRepair?: boolean;
+};
+
 /** The body of `POST /v1/due-dates/explain`. */
 export type ExplainBody = {
   readonly kind: string;
   readonly attributes?: Readonly<Record<string, string | number | boolean>>;
   readonly schemes: readonly string[];
   readonly facts: readonly StatedFact[];
+  readonly situations?: readonly StatedSituation[];
   readonly events?: readonly { readonly event: string; readonly on: string; readonly planned?: boolean }[];
   readonly asOf: string;
   readonly knownAt?: string;
@@ -45,6 +54,8 @@ export type Expected = {
   readonly replaceBy?: string | null;
   readonly latestPermittedOn?: string | null;
   readonly windows?: readonly { readonly opens: string; readonly closes: string }[];
+  readonly suspendedFrom?: string | null;
+  readonly suspendedUntil?: string | null;
   readonly standing?: string;
   /** Words that one of the explanation's doubts must contain. */
   readonly doubt?: string;
@@ -64,7 +75,7 @@ export type DueDateCase = {
 
 const KEYS = {
   case: ['case', 'title', 'publication', 'clause', 'address', 'derivation', 'request', 'expect'],
-  request: ['kind', 'attributes', 'schemes', 'facts', 'events', 'asOf', 'knownAt'],
+  request: ['kind', 'attributes', 'schemes', 'facts', 'situations', 'events', 'asOf', 'knownAt'],
   expected: [
     'ruleId',
     'duty',
@@ -75,6 +86,8 @@ const KEYS = {
     'replaceBy',
     'latestPermittedOn',
     'windows',
+    'suspendedFrom',
+    'suspendedUntil',
     'standing',
     'doubt',
   ],

@@ -4,6 +4,7 @@ import { type Day, formatDay } from '@garboard/domain/calendar/day.ts';
 import { standingOn } from '@garboard/domain/due-list/standing.ts';
 import type * as domain from '@garboard/domain/item/obligation.ts';
 import { ifDoneOn } from '@garboard/domain/item/remedy.ts';
+import { suspendedOn } from '@garboard/domain/item/suspension.ts';
 
 export function presentObligation({ outcome, explanation, ...rest }: domain.Obligation, asOf: Day): Obligation {
   return {
@@ -13,6 +14,7 @@ export function presentObligation({ outcome, explanation, ...rest }: domain.Obli
     weight: rest.weight,
     action: { kind: rest.action.kind, words: rest.action.words },
     ...presentDates(outcome),
+    ...presentSuspension(explanation, asOf),
     standing: standingOn(outcome, asOf),
     explanation: presentExplanation(explanation, asOf),
   };
@@ -38,6 +40,13 @@ function presentDates(outcome: domain.DueOutcome): Dates {
         windows: outcome.windows.map(({ opens, closes }) => ({ opens: formatDay(opens), closes: formatDay(closes) })),
       };
   }
+}
+
+function presentSuspension(explanation: domain.Explanation, asOf: Day) {
+  const suspended = suspendedOn(explanation, asOf);
+  if (!suspended) return {};
+  const { from, until } = suspended;
+  return { suspendedFrom: formatDay(from), ...(until !== null && { suspendedUntil: formatDay(until) }) };
 }
 
 function presentExplanation(explanation: domain.Explanation, asOf: Day): Obligation['explanation'] {

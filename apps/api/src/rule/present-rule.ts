@@ -25,6 +25,7 @@ export function presentRule(rule: domain.Rule): Rule {
       tests: [...reads.tests],
       attributes: reads.attributes.map(presentAttribute),
       events: [...reads.events],
+      situations: [...reads.situations],
     },
   };
 }
@@ -48,6 +49,8 @@ function presentType(type: AttributeType): Pick<Attribute, 'type' | 'is' | 'choi
   switch (type.kind) {
     case 'months':
       return { type: 'number', is: 'months' };
+    case 'hours':
+      return { type: 'number', is: 'hours' };
     case 'yes_no':
       return { type: 'boolean', is: 'yes_no' };
     case 'date':

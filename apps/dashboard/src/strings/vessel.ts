@@ -34,6 +34,10 @@ export const strings = {
   },
   asAt: (day: string) => `As at ${day}.`,
   schemes: 'Kept under',
+  identifiers: {
+    heading: 'How she is identified',
+    doubts: 'Somebody has to look',
+  },
   before: 'Before anybody uses her',
   beforeNothing: 'Nothing on record is out of date. “Nothing recorded against her” is not “safe”: the skipper decides.',
   places: 'From keel to masthead',

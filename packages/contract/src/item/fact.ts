@@ -40,6 +40,18 @@ export const TEST_CODES = [
   'bolt_drawn',
   'compass_swing',
   'out_of_water',
+  'initial_survey',
+  'annual_survey',
+  'intermediate_survey',
+  'renewal_survey',
+  'tightness',
+  'acceptance',
+  'annual_test',
+  'battery',
+  'oil_and_filter',
+  'impeller',
+  'details_confirmed',
+  'discharge',
 ] as const;
 
 export const CAPACITY_CODES = [
@@ -62,6 +74,7 @@ export const CAPACITY_CODES = [
   'fire_equipment_technician',
   'compass_adjuster',
   'measurement_surveyor',
+  'registered_examiner',
   'maker',
 ] as const;
 
@@ -90,7 +103,10 @@ const statement = {
     .meta({ description: 'Which test, service or examination, where a rule tells them apart.' }),
   doneBy: DoneBy.optional(),
   evidence: z.enum(EVIDENCE_CODES).default('unknown'),
-  until: CalendarDay.optional().meta({ description: '`extended` only: the last day the permission covers.' }),
+  until: CalendarDay.optional().meta({
+    description:
+      '`extended`: the last day the permission covers. An inspection or test that did not pass: the day by which whoever did it wants it put right.',
+  }),
   reading: z
     .strictObject({ value: z.number().min(0).max(10_000_000), unit: z.enum(['hours', 'sea_miles']) })
     .optional()

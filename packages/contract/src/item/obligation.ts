@@ -65,6 +65,13 @@ const dates = {
   replaceBy: CalendarDay.optional(),
   latestPermittedOn: CalendarDay.optional(),
   windows: z.array(z.object({ opens: CalendarDay, closes: CalendarDay })),
+  suspendedFrom: CalendarDay.optional().meta({
+    description:
+      'On the day asked the duty is suspended, as the vessel is laid up in the way its clause says. The clock runs on: dates and standing are as ever, and what is due must be done before she returns to service.',
+  }),
+  suspendedUntil: CalendarDay.optional().meta({
+    description: 'The last day of the suspension, where its end is known.',
+  }),
 };
 
 export const SOURCE_EXAMPLE = {

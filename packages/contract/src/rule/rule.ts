@@ -4,7 +4,7 @@ import { CAPACITY_CODES, FACT_CODES, TEST_CODES } from '../item/fact.ts';
 import { ItemKindCode } from '../item/item.ts';
 import { Action, SOURCE_EXAMPLE, Source, WeightCode } from '../item/obligation.ts';
 import { pageOf } from '../shared.ts';
-import { EVENT_CODES } from '../vessel/situation.ts';
+import { EVENT_CODES, SITUATION_PARTS } from '../vessel/situation.ts';
 import { SchemeCode } from '../vessel/vessel.ts';
 
 /** A value that a rule asks for and no fact holds. */
@@ -13,8 +13,8 @@ export const Attribute = z
     name: z.string().meta({ description: 'The key under `attributes`.', example: 'seasonMonths' }),
     type: z.enum(['string', 'number', 'boolean']),
     is: z
-      .enum(['months', 'yes_no', 'date', 'choice'])
-      .meta({ description: '`months` is a whole number above nought; `date` a day, a month or a year.' }),
+      .enum(['months', 'hours', 'yes_no', 'date', 'choice'])
+      .meta({ description: '`months` and `hours` are whole numbers above nought; `date` a day, a month or a year.' }),
     choices: z.array(z.object({ value: z.string(), words: z.string() })).optional(),
     words: z.string(),
     whereFound: z.string(),
@@ -28,6 +28,7 @@ const Reads = z
     tests: z.array(z.enum(TEST_CODES)),
     attributes: z.array(Attribute),
     events: z.array(z.enum(EVENT_CODES)),
+    situations: z.array(z.enum(SITUATION_PARTS)),
   })
   .meta({
     id: 'RuleReads',
@@ -89,7 +90,7 @@ export const Rule = z
       ],
       checks: [],
       alsoAsks: [],
-      reads: { facts: ['extended', 'serviced'], tests: [], attributes: [], events: [] },
+      reads: { facts: ['extended', 'serviced'], tests: [], attributes: [], events: [], situations: [] },
     },
   });
 export type Rule = z.infer<typeof Rule>;

@@ -10,6 +10,9 @@ const situation = {
   underRepair: z.boolean().default(false),
 };
 
+/** What a rule may read of a situation. */
+export const SITUATION_PARTS = ['place', 'use', 'dismantled', 'underRepair'] as const;
+
 export const NewSituation = z
   .strictObject(situation)
   .meta({ id: 'NewSituation', example: { from: '2026-11-02', place: 'ashore', use: 'laid_up' } });
@@ -44,6 +47,8 @@ export const EVENT_CODES = [
   'structural_repair',
   'change_of_owner',
   'gale',
+  'alteration',
+  'gas_system_change',
 ] as const;
 
 const event = {

@@ -23,6 +23,11 @@ export function addPeriod(day: Day, period: Period): Day {
   return addDays(addMonths(day, period.months), period.days);
 }
 
+/** The period to count back by, with `addPeriod`. */
+export function backwards({ months, days }: Period): Period {
+  return { months: -months, days: -days };
+}
+
 /**
  * The last day of a period that *begins with* `day`, so that `day` itself counts: the day before the
  * corresponding day, or the month's last day where the month has no corresponding day.

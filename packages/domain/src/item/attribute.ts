@@ -20,6 +20,12 @@ export const ATTRIBUTE_IDS = [
   'pressure',
   'cylinderMaterial',
   'hosesFittedOn',
+  'expiryLessOneDay',
+  'anniversaryDate',
+  'passengerShip',
+  'registrationMonths',
+  'oilChangeHours',
+  'impellerHours',
   'solasApproved',
   'contentsExpireOn',
   'saltWaterOverThreeMonths',
@@ -30,9 +36,10 @@ export type AttributeId = (typeof ATTRIBUTE_IDS)[number];
 
 export type Attributes = Readonly<Record<string, string | number | boolean>>;
 
-/** `months`: a whole number of months, above nought. `date`: `YYYY-MM-DD`, `YYYY-MM` or `YYYY`. */
+/** `months`, `hours`: a whole number above nought. `date`: `YYYY-MM-DD`, `YYYY-MM` or `YYYY`. */
 export type AttributeType =
   | { readonly kind: 'months' }
+  | { readonly kind: 'hours' }
   | { readonly kind: 'yes_no' }
   | { readonly kind: 'date' }
   | { readonly kind: 'choice'; readonly choices: readonly { readonly value: string; readonly words: string }[] };
@@ -46,6 +53,7 @@ export type Attribute = {
 };
 
 const MONTHS: AttributeType = { kind: 'months' };
+const HOURS: AttributeType = { kind: 'hours' };
 const YES_NO: AttributeType = { kind: 'yes_no' };
 const DATE: AttributeType = { kind: 'date' };
 
@@ -155,6 +163,42 @@ export const ATTRIBUTES: { readonly [Id in AttributeId]: Attribute } = {
     words: "day on which the system's hoses were fitted",
     whereFound: 'the installation or service report',
   },
+  expiryLessOneDay: {
+    id: 'expiryLessOneDay',
+    type: YES_NO,
+    words: 'issuer dates the expiry one day before the corresponding day',
+    whereFound: 'an earlier certificate beside the report of its survey',
+  },
+  anniversaryDate: {
+    id: 'anniversaryDate',
+    type: DATE,
+    words: 'next anniversary date of the certificate',
+    whereFound: 'the certificate: day and month of its expiry, unless another is endorsed on it',
+  },
+  passengerShip: {
+    id: 'passengerShip',
+    type: YES_NO,
+    words: 'passenger ship under the convention',
+    whereFound: "the vessel's certificates",
+  },
+  registrationMonths: {
+    id: 'registrationMonths',
+    type: MONTHS,
+    words: "months after which the beacon's own registry wants the details confirmed",
+    whereFound: "the registry's letter or website",
+  },
+  oilChangeHours: {
+    id: 'oilChangeHours',
+    type: HOURS,
+    words: "maker's running hours between oil and filter changes",
+    whereFound: "the engine maker's book",
+  },
+  impellerHours: {
+    id: 'impellerHours',
+    type: HOURS,
+    words: "maker's running hours between impeller changes",
+    whereFound: "the engine maker's book",
+  },
   solasApproved: {
     id: 'solasApproved',
     type: YES_NO,
@@ -187,8 +231,8 @@ export const ATTRIBUTES: { readonly [Id in AttributeId]: Attribute } = {
   },
 };
 
-/** A whole number of months above nought; `null` when not recorded or not that. */
-export function monthsOf(attributes: Attributes, id: AttributeId): number | null {
+/** A whole number of months or hours above nought; `null` when not recorded or not that. */
+export function wholeNumberOf(attributes: Attributes, id: AttributeId): number | null {
   const value = attributes[id];
   return typeof value === 'number' && Number.isInteger(value) && value > 0 ? value : null;
 }

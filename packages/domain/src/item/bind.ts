@@ -1,21 +1,36 @@
 /** Several limits compete for one date: the earliest binds, and the others are kept. */
 import type { Day } from '../calendar/day.ts';
-import { countLimit, type Grounds, type LimitCount } from './count-limit.ts';
+import type { Limit } from '../rule/rule.ts';
+import { countLimit } from './count-limit.ts';
+import type { Grounds, LimitCount } from './limit-count.ts';
 
-/** `due`: the earliest, with its day. `others`: what else was counted, or could not be. */
+/**
+ * `due`: the earliest, with its day; `latest`: the day on which every window closes. `others`: what else was
+ * counted, or could not be. `nothing_owed`: no limit counts, as nothing has happened that would make it.
+ */
 export type Bound =
-  | { readonly kind: 'due'; readonly binds: LimitCount; readonly on: Day; readonly others: readonly LimitCount[] }
-  | { readonly kind: 'unknown'; readonly others: readonly LimitCount[] };
+  | {
+      readonly kind: 'due';
+      readonly binds: LimitCount;
+      readonly on: Day;
+      readonly latest: Day | null;
+      readonly others: readonly LimitCount[];
+    }
+  | { readonly kind: 'unknown'; readonly others: readonly LimitCount[] }
+  | { readonly kind: 'nothing_owed' };
 
 export function bindEarliest(grounds: Grounds): Bound {
   const { duty } = grounds;
+  const count = (limits: readonly Limit[] = []) => limits.flatMap((limit) => countLimit(limit, grounds) ?? []);
   const begins = beginningOf(grounds);
-  const limits = duty.limits.map((limit) => countLimit(limit, grounds));
+  const limits = count(duty.limits);
+  if (limits.length === 0) return { kind: 'nothing_owed' };
   if (limits.some(isKnown)) {
-    const caps = (duty.cappedBy ?? []).map((limit) => countLimit(limit, grounds)).filter(isKnown);
-    return earliest([...limits, ...caps].map((count) => (begins ? notBefore(begins, count) : count)));
+    const caps = count(duty.cappedBy).filter(isKnown);
+    const known = [...limits, ...caps].map((each) => (begins ? notBefore(begins, each) : each));
+    return earliest(known, count(duty.noLaterThan));
   }
-  const fallback = [...(begins ? [begins] : []), ...(duty.fallback ?? []).map((limit) => countLimit(limit, grounds))];
+  const fallback = [...(begins ? [begins] : []), ...count(duty.fallback)];
   return fallback.some(isKnown) ? earliest(fallback) : { kind: 'unknown', others: [...limits, ...fallback] };
 }
 
@@ -23,10 +38,14 @@ function isKnown(count: LimitCount): boolean {
   return count.on !== null;
 }
 
-function earliest(counts: readonly LimitCount[]): Bound {
+/** `closing` binds too where it comes before the others. */
+function earliest(limits: readonly LimitCount[], closing: readonly LimitCount[] = []): Bound {
+  const counts = [...limits, ...closing];
   const [binds] = counts.filter(isKnown).sort((a, b) => (a.on as Day) - (b.on as Day));
   if (!binds) return { kind: 'unknown', others: counts };
-  return { kind: 'due', binds, on: binds.on as Day, others: counts.filter((count) => count !== binds) };
+  const closes = closing.filter(isKnown).map(({ on }) => on as Day);
+  const latest = closes.length > 0 ? (Math.min(...closes) as Day) : null;
+  return { kind: 'due', binds, on: binds.on as Day, latest, others: counts.filter((count) => count !== binds) };
 }
 
 /** The day on which a duty that starts at an age begins; with nothing done yet, it is the day that it is due. */

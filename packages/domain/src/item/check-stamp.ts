@@ -15,11 +15,17 @@ function doubtOf(check: Check, rule: Rule, facts: readonly Fact[]): string | nul
   switch (check.kind) {
     case 'stamp_not_after':
       return doubtOfStamp(check, rule, facts);
+    case 'no_date':
+      return null;
   }
 }
 
 /** Whole months: the stamp is a month, and so is the mark of manufacture. */
-function doubtOfStamp(check: Check, rule: Rule, facts: readonly Fact[]): string | null {
+function doubtOfStamp(
+  check: Extract<Check, { kind: 'stamp_not_after' }>,
+  rule: Rule,
+  facts: readonly Fact[],
+): string | null {
   const made = dateOnRecord(facts, [check.from])?.fact;
   if (!made) return null;
   const latest = endOfMonth(addPeriod(made.on.first, periodOf(check.plus)));

@@ -1,9 +1,9 @@
 /** From a day and an interval to the day it leads to, with what had to be assumed on the way. */
 import { type Day, endOfMonth, endOfYear } from '../calendar/day.ts';
-import { addPeriod } from '../calendar/period.ts';
+import { addPeriod, endOfPeriodBeginningWith } from '../calendar/period.ts';
 import { dayInWords, periodInWords, periodOf } from '../calendar/words.ts';
 import type { Counting, Interval, IntervalOption } from '../rule/rule.ts';
-import { ATTRIBUTES, monthsOf } from './attribute.ts';
+import { ATTRIBUTES, wholeNumberOf } from './attribute.ts';
 import type { CountedLimit, Missing } from './obligation.ts';
 import { conditionInWords, type Particulars, type Weighed, weighCondition } from './weigh-condition.ts';
 
@@ -46,6 +46,8 @@ function reach(start: Day, period: string, counting: Counting): Day {
       return endOfMonth(day);
     case 'whole_years':
       return endOfYear(day);
+    case 'beginning_with':
+      return endOfPeriodBeginningWith(start, periodOf(period));
   }
 }
 
@@ -59,7 +61,7 @@ function countOwnFigure(
   of: Particulars,
 ): CountedInterval {
   const attribute = ATTRIBUTES[interval.attribute];
-  const months = monthsOf(of.attributes, interval.attribute);
+  const months = wholeNumberOf(of.attributes, interval.attribute);
   if (months !== null) return counted(day(`P${months}M`), `P${months}M`);
   if (interval.otherwise === undefined) {
     return { kind: 'missing', missing: { what: attribute.words, whereFound: attribute.whereFound } };

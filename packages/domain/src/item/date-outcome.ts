@@ -1,12 +1,12 @@
 /** From the day that binds to every date that follows from it. */
-import { addDays, addMonths, type Day } from '../calendar/day.ts';
-import { addPeriod, type Period } from '../calendar/period.ts';
-import { dayInWords, periodOf } from '../calendar/words.ts';
+import type { Day } from '../calendar/day.ts';
+import { addPeriod, backwards } from '../calendar/period.ts';
+import { periodOf } from '../calendar/words.ts';
 import type { Duty } from '../rule/rule.ts';
 import type { Bound } from './bind.ts';
-import type { Grounds } from './count-limit.ts';
 import { firstEventFrom, lastEventBefore } from './events-ahead.ts';
 import { type Extended, extendedUntil } from './extended-until.ts';
+import type { Grounds } from './limit-count.ts';
 import type { DueOutcome, Window } from './obligation.ts';
 
 export type Dated = Extract<DueOutcome, { kind: 'dated' }>;
@@ -20,15 +20,16 @@ export function dateOutcome(
   const replaceBy = replaceByDay(duty, bound.on, grounds);
   const comesEarlier = duty.replaceBy?.kind === 'last_event_before_expiry' && replaceBy !== null;
   const dueOn = comesEarlier ? replaceBy : bound.on;
-  const windows = windowsAround(duty, dueOn);
+  const runsOut = duty.expires && bound.binds.source.kind !== 'next_event';
+  const windows = upTo(bound.latest, windowsOf(bound, duty, dueOn));
   const latest = latestPermitted(bound, grounds);
-  const base = duty.expires ? bound.on : (windows[0]?.closes ?? dueOn);
+  const base = runsOut ? bound.on : (windows.at(-1)?.closes ?? dueOn);
   const said = extendedUntil(grounds, latest);
   const outcome: Dated = {
     kind: 'dated',
     dueOn,
     overdueAfter: said.until === null ? base : (Math.max(base, said.until) as Day),
-    ...(duty.expires && { expiresOn: bound.on }),
+    ...(runsOut && { expiresOn: bound.on }),
     ...(replaceBy !== null && { replaceBy }),
     ...(latest !== null && { latestPermittedOn: latest }),
     windows,
@@ -47,13 +48,19 @@ function replaceByDay(duty: Duty, expiry: Day, { events }: Grounds): Day | null 
   }
 }
 
-function windowsAround(duty: Duty, due: Day): readonly Window[] {
-  if (!duty.window) return [];
-  return [{ opens: subtract(due, periodOf(duty.window.before)), closes: addPeriod(due, periodOf(duty.window.after)) }];
+/** What is due at once has no window. */
+function windowsOf({ binds }: Extract<Bound, { kind: 'due' }>, duty: Duty, due: Day): readonly Window[] {
+  if (binds.windows.length > 0) return binds.windows;
+  if (!duty.window || binds.source.kind === 'triggered') return [];
+  const opens = addPeriod(due, backwards(periodOf(duty.window.before)));
+  return [{ opens, closes: addPeriod(due, periodOf(duty.window.after)) }];
 }
 
-function subtract(day: Day, period: Period): Day {
-  return addDays(addMonths(day, -period.months), -period.days);
+function upTo(latest: Day | null, windows: readonly Window[]): readonly Window[] {
+  if (latest === null) return windows;
+  return windows
+    .filter(({ opens }) => opens <= latest)
+    .map(({ opens, closes }) => ({ opens, closes: Math.min(closes, latest) as Day }));
 }
 
 /** How far it could be put off. It never counts by itself. */
@@ -71,16 +78,4 @@ function latestPermitted(bound: Extract<Bound, { kind: 'due' }>, grounds: Ground
       return next !== null && next <= addPeriod(bound.on, periodOf(extension.within)) ? next : null;
     }
   }
-}
-
-/** What the outcome comes to, to end the sentence: "so it is due by 22 September 2026". */
-export function outcomeInWords(outcome: Dated, duty: Duty, said: Extended): string {
-  const due = dayInWords(outcome.dueOn);
-  const end = duty.action.kind === 'withdraw' ? `so it is to be withdrawn by ${due}` : `so it is due by ${due}`;
-  const parts = [outcome.expiresOn === undefined ? end : `so it is out of date after ${dayInWords(outcome.expiresOn)}`];
-  if (outcome.replaceBy !== undefined) parts.push(`and is to be replaced by ${dayInWords(outcome.replaceBy)}`);
-  const [window] = outcome.windows;
-  if (window) parts.push(`in the window from ${dayInWords(window.opens)} to ${dayInWords(window.closes)}`);
-  if (said.until !== null) parts.push(`extended on record to ${dayInWords(said.until)}`);
-  return parts.join(', ').replace(', and is', ' and is');
 }

@@ -3,6 +3,8 @@ import { addMonths } from '../calendar/day.ts';
 import { recordedDateInWords } from '../calendar/words.ts';
 import { dateOnRecord } from './date-on-record.ts';
 import type { Fact, FactKind } from './fact.ts';
+import { dayOfFact } from './facts-on-record.ts';
+import { factInWords } from './words.ts';
 
 /** House figure, no source: nothing in the catalogue is printed to last longer. */
 const LONGEST_PRINT_MONTHS = 15 * 12;
@@ -14,6 +16,34 @@ export function doubtsOfFact(fact: Fact, ofUnit: readonly Fact[]): readonly stri
   if (fact.fact === 'manufactured') return others.filter(isPrint).flatMap((print) => longPrint(print, [fact]));
   return WORK.has(fact.fact) ? [...withoutTest(fact), ...beforeFitting(fact, others)] : [];
 }
+
+/** A date is worth what it rests on. A meter says what it says, whoever read it. */
+export function doubtsOfEvidence(fact: Fact): readonly string[] {
+  if (fact.fact === 'meter') return [];
+  switch (fact.evidence) {
+    case 'owner_statement':
+      return [`${factInWords(fact)}: it rests on the owner's word alone.`];
+    case 'unknown':
+      return [`${factInWords(fact)}: what it rests on is not recorded.`];
+    case 'certificate':
+    case 'stamped':
+    case 'printed':
+    case 'record':
+      return [];
+  }
+}
+
+/** Moved, and nothing later shows it aboard. What stands in its place meanwhile is an item of its own. */
+export function doubtsOfMove(facts: readonly Fact[]): readonly string[] {
+  const moved = facts.findLast((fact) => fact.fact === 'moved' && fact.outcome === 'passed');
+  if (!moved || facts.some((fact) => SHOWS_IT_ABOARD.has(fact.fact) && dayOfFact(fact) >= dayOfFact(moved))) return [];
+  const where = moved.note ? ` (${moved.note})` : '';
+  return [
+    `${factInWords(moved)}${where}, and nothing later shows it aboard: what is lent in its place is another item.`,
+  ];
+}
+
+const SHOWS_IT_ABOARD: ReadonlySet<FactKind> = new Set(['installed', 'inspected', 'replaced']);
 
 const WORK: ReadonlySet<FactKind> = new Set(['inspected', 'serviced', 'tested', 'overhauled']);
 

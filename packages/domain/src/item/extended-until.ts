@@ -1,10 +1,10 @@
 /** A permission to be late counts only when it is on record, and only as far as the rule lets it go. */
 import type { Day } from '../calendar/day.ts';
 import { dayInWords } from '../calendar/words.ts';
-import type { Grounds } from './count-limit.ts';
 import type { Capacity } from './fact.ts';
 import { dayOfFact } from './facts-on-record.ts';
 import { lastDone } from './last-done.ts';
+import type { Grounds } from './limit-count.ts';
 import type { FactSetAside } from './unit-aboard.ts';
 
 /** Who can speak for an authority. */

@@ -49,6 +49,18 @@ export const TESTS = [
   'bolt_drawn',
   'compass_swing',
   'out_of_water',
+  'initial_survey',
+  'annual_survey',
+  'intermediate_survey',
+  'renewal_survey',
+  'tightness',
+  'acceptance',
+  'annual_test',
+  'battery',
+  'oil_and_filter',
+  'impeller',
+  'details_confirmed',
+  'discharge',
 ] as const;
 export type TestKind = (typeof TESTS)[number];
 
@@ -73,6 +85,7 @@ export const CAPACITIES = [
   'fire_equipment_technician',
   'compass_adjuster',
   'measurement_surveyor',
+  'registered_examiner',
   'maker',
 ] as const;
 export type Capacity = (typeof CAPACITIES)[number];
@@ -92,7 +105,10 @@ export type Fact = {
   readonly test?: TestKind;
   readonly doneBy?: DoneBy;
   readonly evidence: Evidence;
-  /** `extended` only: the last day that the authority's permission covers. */
+  /**
+   * `extended`: the last day that the authority's permission covers. An inspection or test that did not
+   * pass: the last day by which whoever did it wants it put right.
+   */
   readonly until?: Day;
   /** `meter` only: what the meter read. */
   readonly reading?: { readonly value: number; readonly unit: 'hours' | 'sea_miles' };

@@ -7,12 +7,14 @@ export function impossibleParts(fact: Fact): readonly FactProblem[] {
   return [...untilProblems(fact), ...readingProblems(fact), ...readOnProblems(fact)];
 }
 
-function untilProblems({ fact, until, on }: Fact): FactProblem[] {
+function untilProblems({ fact, outcome, until, on }: Fact): FactProblem[] {
   const pointer = '/until';
-  if (fact !== 'extended')
-    return until === undefined ? [] : [{ pointer, detail: 'Only an extension runs until a day.' }];
-  if (until === undefined) return [{ pointer, detail: 'An extension needs the last day that it covers.' }];
-  return until < on.first ? [{ pointer, detail: 'An extension cannot end before it was given.' }] : [];
+  if (until === undefined)
+    return fact === 'extended' ? [{ pointer, detail: 'An extension needs the last day that it covers.' }] : [];
+  const putRight = (fact === 'inspected' || fact === 'tested') && outcome !== 'passed';
+  if (fact !== 'extended' && !putRight)
+    return [{ pointer, detail: 'Only an extension, or an inspection or test that did not pass, runs until a day.' }];
+  return until < on.first ? [{ pointer, detail: 'It cannot end before it was given.' }] : [];
 }
 
 function readingProblems({ fact, reading }: Fact): FactProblem[] {

@@ -2,6 +2,7 @@
 import type { AttributeId } from './attribute.ts';
 import type { FactKind } from './fact.ts';
 import { BEACON_KINDS } from './kinds/beacons.ts';
+import { CERTIFICATE_KINDS } from './kinds/certificates.ts';
 import { DOCUMENT_KINDS } from './kinds/documents.ts';
 import { ELECTRIC_KINDS } from './kinds/electrics.ts';
 import { ENGINE_KINDS } from './kinds/engine.ts';
@@ -92,6 +93,14 @@ export const ITEM_KIND_IDS = [
   'launching_appliance',
   'survival_equipment_battery',
   'running_rigging',
+  'workboat_certificate',
+  'convention_certificate',
+  'certificate_of_inspection',
+  'inland_boat_certificate',
+  'ship_radio_licence',
+  'keel_and_rudder',
+  'gas_installation',
+  'engine',
 ] as const;
 export type ItemKindId = (typeof ITEM_KIND_IDS)[number];
 
@@ -151,6 +160,7 @@ export const ITEM_KINDS: readonly ItemKind[] = [
   ...SAFETY_ON_DECK_KINDS,
   ...HULL_KINDS,
   ...DOCUMENT_KINDS,
+  ...CERTIFICATE_KINDS,
   ...SURVIVAL_EQUIPMENT_KINDS,
 ];
 

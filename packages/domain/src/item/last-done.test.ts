@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Reset } from '../rule/rule.ts';
 import { fact } from './facts.test-support.ts';
-import { lastDone } from './last-done.ts';
+import { actsThatCount, failedSince, lastDone } from './last-done.ts';
 
 const BY_STATION: readonly Reset[] = [{ act: 'serviced', by: ['liferaft_service_station'] }];
 const good = fact('serviced', '2024-05-01', { id: 'good', by: 'liferaft_service_station' });
@@ -50,7 +50,11 @@ describe('the act that resets a clock', () => {
     const resets: readonly Reset[] = [{ act: 'tested', tests: ['gas_inflation'], by: [] }];
     const other = fact('tested', '2025-05-01', { test: 'working_pressure' });
     const unsaid = fact('tested', '2025-06-01');
-    expect(lastDone([other, unsaid], resets)).toEqual({ fact: null, assumed: [], setAside: [] });
+    expect(lastDone([other, unsaid], resets)).toEqual({
+      fact: null,
+      assumed: [],
+      setAside: [{ fact: unsaid, why: 'It does not say what was done; what counts is a gas-inflation test.' }],
+    });
     expect(lastDone([fact('tested', '2024-01-01', { test: 'gas_inflation', id: 'gi' }), other], resets).fact?.id).toBe(
       'gi',
     );
@@ -60,4 +64,23 @@ describe('the act that resets a clock', () => {
 it('does not mention what failed before the last act that counts', () => {
   const failed = fact('serviced', '2023-05-01', { outcome: 'failed' });
   expect(lastDone([failed, good], BY_STATION).setAside).toEqual([]);
+});
+
+describe('the acts of a duty', () => {
+  const own = fact('serviced', '2025-01-10', { id: 'own', by: 'owner_or_skipper' });
+  const failed = fact('serviced', '2025-02-10', { id: 'failed', outcome: 'failed', by: 'liferaft_service_station' });
+  const partly = fact('serviced', '2025-03-10', { id: 'partly', outcome: 'partly', by: 'liferaft_service_station' });
+  const ownFailed = fact('serviced', '2025-04-10', { outcome: 'failed', by: 'owner_or_skipper' });
+  const again = fact('serviced', '2025-05-10', { id: 'again', by: 'liferaft_service_station' });
+  const facts = [good, own, failed, partly, ownFailed, again];
+
+  it('that count are all that passed, done with the competence asked for', () => {
+    expect(actsThatCount(facts, BY_STATION)).toEqual([good, again]);
+  });
+
+  it('that did not pass are those since the last that did', () => {
+    expect(failedSince(facts.slice(0, 5), BY_STATION, good)).toEqual([failed, partly]);
+    expect(failedSince(facts, BY_STATION, again)).toEqual([]);
+    expect(failedSince([failed], BY_STATION, null)).toEqual([failed]);
+  });
 });

@@ -41,6 +41,9 @@ export type Remedy = {
   readonly plus: string | null;
 };
 
+/** A span of days, `until` the last of them, in which the rule named suspends the duty; `null`: still open. */
+export type Suspended = { readonly ruleId: string; readonly from: Day; readonly until: Day | null };
+
 export type Explanation = {
   /** One sentence in plain words. */
   readonly sentence: string;
@@ -52,6 +55,8 @@ export type Explanation = {
   readonly doubts: readonly string[];
   readonly missing: readonly Missing[];
   readonly wouldChangeIt: readonly Remedy[];
+  /** Absent: never. The dates and the standing stay as they are worked out; a suspended duty is not thereby done. */
+  readonly suspended?: readonly Suspended[];
 };
 
 export type Obligation = {

@@ -3,10 +3,10 @@ import type { Day } from '../calendar/day.ts';
 import { addPeriod, parsePeriod } from '../calendar/period.ts';
 import { periodOf } from '../calendar/words.ts';
 import type { Condition, Interval, IntervalOption, Limit, Reset } from '../rule/rule.ts';
-import { monthsOf } from './attribute.ts';
-import type { Grounds } from './count-limit.ts';
+import { wholeNumberOf } from './attribute.ts';
 import { AUTHORITY } from './extended-until.ts';
 import { dayOfFact } from './facts-on-record.ts';
+import type { Grounds } from './limit-count.ts';
 import type { Remedy } from './obligation.ts';
 import { type Particulars, weighCondition } from './weigh-condition.ts';
 
@@ -32,8 +32,10 @@ export function ifDoneOn(remedy: Remedy, day: Day): Day | null {
 
 /** Told only where it is the same on whichever day the act is done. */
 function plusOf(reset: Reset, grounds: Grounds): string | null {
-  const [limit, ...others] = grounds.duty.limits;
-  if (!limit || others.length > 0 || grounds.duty.cappedBy || !countsFrom(limit, reset)) return null;
+  const [limit, ...others] = grounds.duty.limits.filter(({ kind }) => kind !== 'triggered');
+  if (!limit || others.length > 0 || grounds.duty.cappedBy || grounds.duty.noLaterThan) return null;
+  if (limit.kind === 'before_event') return limit.within;
+  if (!countsFrom(limit, reset)) return null;
   if (limit.counting !== undefined || !isPastFirstAge(grounds)) return null;
   return steadyPeriod(limit.plus, grounds);
 }
@@ -54,7 +56,7 @@ function steadyPeriod(interval: Interval, of: Particulars): string | null {
     case 'fixed':
       return interval.period;
     case 'own_figure': {
-      const months = monthsOf(of.attributes, interval.attribute);
+      const months = wholeNumberOf(of.attributes, interval.attribute);
       return months === null ? (interval.otherwise ?? null) : `P${months}M`;
     }
     case 'by_condition': {

@@ -5,7 +5,7 @@ import { addPeriod } from '../calendar/period.ts';
 import type { RecordedDate } from '../calendar/recorded-date.ts';
 import { dayInWords, periodInWords, periodOf } from '../calendar/words.ts';
 import type { Condition } from '../rule/rule.ts';
-import { ATTRIBUTES, type AttributeId, type Attributes, dateOf, monthsOf } from './attribute.ts';
+import { ATTRIBUTES, type AttributeId, type Attributes, dateOf, wholeNumberOf } from './attribute.ts';
 import type { ItemKindId } from './item-kind.ts';
 
 /** What a condition is weighed against; `manufactured` is that of the unit aboard. */
@@ -27,7 +27,7 @@ export function weighCondition(condition: Condition, of: Particulars, next?: Day
       return value === undefined ? 'not_recorded' : told(value === condition.value);
     }
     case 'attribute_below': {
-      const value = monthsOf(of.attributes, condition.attribute);
+      const value = wholeNumberOf(of.attributes, condition.attribute);
       return value === null ? 'not_recorded' : told(value < condition.below);
     }
     case 'valid_through_next': {

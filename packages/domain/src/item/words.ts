@@ -26,7 +26,22 @@ const TEST_WORDS: Record<TestKind, string> = {
   bolt_drawn: 'drawing of a sample bolt',
   compass_swing: 'compass swing',
   out_of_water: 'out-of-water examination',
+  initial_survey: 'initial survey',
+  annual_survey: 'annual survey',
+  intermediate_survey: 'intermediate survey',
+  renewal_survey: 'renewal survey',
+  tightness: 'tightness test',
+  acceptance: 'acceptance test',
+  annual_test: 'annual test',
+  battery: 'battery change',
+  oil_and_filter: 'oil and filter change',
+  impeller: 'impeller change',
+  details_confirmed: 'confirmation of the details',
+  discharge: 'discharge',
 };
+
+/** Services that are called by what was done rather than by the service. */
+const CHANGES: ReadonlySet<TestKind> = new Set(['battery', 'oil_and_filter', 'impeller']);
 
 /** The act as a thing: "the service", "the gas-inflation test". */
 const ACT_WORDS: Record<FactKind, string> = {
@@ -82,6 +97,7 @@ const CAPACITY_WORDS: Record<Capacity, string> = {
   fire_equipment_technician: 'a fire-equipment technician',
   compass_adjuster: 'a compass adjuster',
   measurement_surveyor: 'a measurement surveyor',
+  registered_examiner: 'a registered examiner',
   maker: 'the maker',
 };
 
@@ -97,6 +113,8 @@ const EVENT_WORDS: Record<VesselEventKind, { readonly event: string; readonly pl
   structural_repair: { event: 'structural repair', planIn: "the yard's order" },
   change_of_owner: { event: 'change of owner', planIn: 'the bill of sale' },
   gale: { event: 'gale', planIn: 'the log book' },
+  alteration: { event: 'alteration', planIn: "the yard's order" },
+  gas_system_change: { event: 'change to the gas system', planIn: "the gas engineer's order" },
 };
 
 /** "haul-out", to stand after "the next". */
@@ -120,8 +138,27 @@ export function actInWords(act: FactKind, test?: TestKind): string {
 
 /** "Serviced on 22 September 2025", "Gas-inflation test on 1 July 2021". */
 export function factInWords(fact: Fact): string {
-  const opening = fact.fact === 'tested' && fact.test ? capitalised(TEST_WORDS[fact.test]) : DONE_WORDS[fact.fact];
-  return `${opening} ${recordedDateInWords(fact.on)}`;
+  return `${openingOf(fact)} ${recordedDateInWords(fact.on)}`;
+}
+
+function openingOf({ fact, test }: Fact): string {
+  const calledByTest = test && (fact === 'tested' || fact === 'inspected' || CHANGES.has(test));
+  return calledByTest ? capitalised(TEST_WORDS[test]) : DONE_WORDS[fact];
+}
+
+/** "a gas-inflation test or a hydrostatic test", each once. */
+export function testsInWords(tests: readonly TestKind[]): string {
+  return [...new Set(tests)].map((test) => withArticle(TEST_WORDS[test])).join(' or ');
+}
+
+/** "a gale", "an inspection". */
+export function withArticle(words: string): string {
+  return `${/^[aeio]/.test(words) ? 'an' : 'a'} ${words}`;
+}
+
+/** "fitted", "used", to stand after "it was". */
+export function doneInWords(act: FactKind): string {
+  return DONE_WORDS[act].toLowerCase();
 }
 
 /** What a duty's first reset is called: "service", "gas-inflation test". */

@@ -1,14 +1,15 @@
 /** One duty of one rule, worked out for the unit aboard. */
 import { addPeriod } from '../calendar/period.ts';
 import { dayInWords, periodInWords, periodOf } from '../calendar/words.ts';
-import type { Rule } from '../rule/rule.ts';
+import type { Limit, Rule } from '../rule/rule.ts';
 import { type Bound, bindEarliest } from './bind.ts';
-import type { Grounds, LimitCount } from './count-limit.ts';
-import { dateOutcome, outcomeInWords } from './date-outcome.ts';
-import { doubtsOfFact } from './doubts-of-fact.ts';
+import { dateOutcome } from './date-outcome.ts';
+import { doubtsOfEvidence, doubtsOfFact } from './doubts-of-fact.ts';
 import type { Extended } from './extended-until.ts';
 import { dayOfFact } from './facts-on-record.ts';
+import type { Grounds, LimitCount } from './limit-count.ts';
 import type { CountedLimit, DueOutcome, Explanation, Missing, Obligation, SetAside } from './obligation.ts';
+import { outcomeInWords } from './outcome-words.ts';
 import { remediesOf } from './remedy.ts';
 import type { FactSetAside } from './unit-aboard.ts';
 import { factInWords } from './words.ts';
@@ -20,8 +21,10 @@ export type Remarks = {
   readonly setAside: readonly FactSetAside[];
 };
 
-export function workOutDuty(rule: Rule, grounds: Grounds, remarks: Remarks): Obligation {
+/** `null`: nothing has happened that would make the duty be owed. */
+export function workOutDuty(rule: Rule, grounds: Grounds, remarks: Remarks): Obligation | null {
   const bound = bindEarliest(grounds);
+  if (bound.kind === 'nothing_owed') return null;
   const { outcome, sentence, said } = conclude(bound, grounds);
   const explained = explain(rule, bound, grounds, remarks);
   return {
@@ -43,7 +46,9 @@ export function workOutDuty(rule: Rule, grounds: Grounds, remarks: Remarks): Obl
 
 const NO_EXTENSION: Pick<Extended, 'assumed' | 'doubts' | 'setAside'> = { assumed: [], doubts: [], setAside: [] };
 
-function conclude(bound: Bound, grounds: Grounds) {
+type Owed = Exclude<Bound, { kind: 'nothing_owed' }>;
+
+function conclude(bound: Owed, grounds: Grounds) {
   const { inWords } = grounds.duty;
   switch (bound.kind) {
     case 'unknown': {
@@ -54,27 +59,48 @@ function conclude(bound: Bound, grounds: Grounds) {
     case 'due': {
       const { outcome, said } = dateOutcome(bound, grounds);
       const counted = isPlain(grounds) ? '' : `: here ${bound.binds.limit}`;
-      const sentence = `${bound.binds.basis}. ${inWords}${counted}, ${outcomeInWords(outcome, grounds.duty, said)}.`;
+      const sentence = `${bound.binds.basis}. ${inWords}${counted}, ${outcomeInWords(outcome, grounds.duty, bound.binds, said)}.`;
       return { outcome, sentence, said };
     }
   }
 }
 
-/** One limit with one fixed interval: the clause says it all, and which limit bound need not be said. */
+/** One limit that the clause says in full: which limit bound need not be said. */
 function isPlain({ duty }: Grounds): boolean {
   const [limit] = duty.limits;
-  const fixed = limit?.kind !== 'after' || limit.plus.kind === 'fixed';
-  return duty.limits.length === 1 && fixed && !duty.fallback && !duty.cappedBy && !duty.startsAtAge;
+  const one = duty.limits.length === 1 && !duty.fallback && !duty.cappedBy && !duty.noLaterThan && !duty.startsAtAge;
+  return one && limit !== undefined && isSaidInFull(limit);
 }
 
-function explain(rule: Rule, bound: Bound, grounds: Grounds, remarks: Remarks): Omit<Explanation, 'sentence'> {
+function isSaidInFull(limit: Limit): boolean {
+  switch (limit.kind) {
+    case 'after':
+      return limit.plus.kind === 'fixed';
+    case 'printed':
+    case 'given':
+    case 'next_event':
+    case 'certificate_expiry':
+    case 'given_anniversary':
+    case 'running_hours':
+    case 'triggered':
+    case 'deadline_set':
+      return true;
+    case 'before_event':
+    case 'anniversary':
+    case 'one_of_anniversaries':
+    case 'once_in_certificate':
+      return false;
+  }
+}
+
+function explain(rule: Rule, bound: Owed, grounds: Grounds, remarks: Remarks): Omit<Explanation, 'sentence'> {
   const binds = bound.kind === 'due' ? bound.binds : null;
   const { last } = grounds;
   return {
     source: rule.source,
     binds: binds && asCounted(binds),
     alsoCounted: [...(binds?.alternatives ?? []), ...bound.others.map(asCounted)],
-    setAside: [...last.setAside, ...remarks.setAside].map(asSetAside),
+    setAside: once([...(binds?.setAside ?? []), ...last.setAside, ...remarks.setAside]).map(asSetAside),
     assumed: [...remarks.assumed, ...(binds?.assumed ?? [])],
     doubts: [
       ...(binds?.doubts ?? []),
@@ -96,6 +122,11 @@ function asSetAside({ fact, why }: FactSetAside): SetAside {
   return { factId: fact.id, why };
 }
 
+/** A fact is set aside for one reason, the first that is said. */
+function once(setAside: readonly FactSetAside[]): readonly FactSetAside[] {
+  return setAside.filter(({ fact }, at) => setAside.findIndex((other) => other.fact === fact) === at);
+}
+
 function missingIn(counts: readonly LimitCount[]): readonly Missing[] {
   const missing = counts.flatMap((count) => count.missing);
   return missing.filter(({ what }, index) => missing.findIndex((other) => other.what === what) === index);
@@ -103,7 +134,9 @@ function missingIn(counts: readonly LimitCount[]): readonly Missing[] {
 
 /** What is odd about the facts that the date rests on. */
 function doubtsOfCounted(binds: LimitCount | null, { facts }: Grounds): readonly string[] {
-  return facts.filter((fact) => binds?.factIds.includes(fact.id)).flatMap((fact) => doubtsOfFact(fact, facts));
+  return facts
+    .filter((fact) => binds?.factIds.includes(fact.id))
+    .flatMap((fact) => [...doubtsOfEvidence(fact), ...doubtsOfFact(fact, facts)]);
 }
 
 function suspectFrom({ duty, manufactured }: Grounds): string[] {
@@ -113,7 +146,8 @@ function suspectFrom({ duty, manufactured }: Grounds): string[] {
 }
 
 /** A flare fired or an extinguisher let off is not what it was, whatever its dates say. */
-function usedSince({ facts, last }: Grounds): string[] {
+function usedSince({ duty, facts, last }: Grounds): string[] {
+  if (duty.limits.some((limit) => limit.kind === 'triggered' && limit.facts.includes('activated'))) return [];
   const since = last.fact ? dayOfFact(last.fact) : Number.NEGATIVE_INFINITY;
   const used = facts.findLast(
     (fact) => fact.fact === 'activated' && fact.outcome === 'passed' && dayOfFact(fact) >= since,

@@ -3,17 +3,20 @@
  */
 import type { Applies, Duty, Rule } from '../rule/rule.ts';
 import { dutyReads } from '../rule/rule-reads.ts';
-import { RULES, rulesFor } from '../rule/rules.ts';
+import { RULES, rulesFor, suspendingRules } from '../rule/rules.ts';
 import type { SchemeId } from '../rule/scheme.ts';
 import type { Situation, VesselEvent } from '../vessel/situation.ts';
 import type { Attributes } from './attribute.ts';
 import { doubtsOfChecks } from './check-stamp.ts';
 import { dateOnRecord } from './date-on-record.ts';
+import { doubtsOfMove } from './doubts-of-fact.ts';
 import { eventsAsAt } from './events-ahead.ts';
 import type { Fact, FactKind } from './fact.ts';
 import type { ItemKindId } from './item-kind.ts';
 import { lastDone } from './last-done.ts';
+import { sayWithoutDate } from './no-date.ts';
 import type { Obligation } from './obligation.ts';
+import { withSuspension } from './suspension.ts';
 import { type Cut, type FactSetAside, unitAboard } from './unit-aboard.ts';
 import { conditionInWords, type Particulars, weighCondition } from './weigh-condition.ts';
 import { afterWithdrawal } from './withdrawal.ts';
@@ -36,9 +39,6 @@ export type VesselHistory = {
 /**
  * Every obligation that the vessel's schemes put on the item, in the catalogue's order; none once it is
  * withdrawn, and none before it was fitted.
- *
- * Laying up suspends nothing yet: a rule whose clause suspends it will say so in a part of its own, and
- * `vessel.situations` will be weighed here, beside `appliesWhen`.
  */
 export function workOutObligations(item: ItemHistory, vessel: VesselHistory, cut: Cut = {}): readonly Obligation[] {
   const unit = unitAboard(item.facts, cut);
@@ -54,7 +54,11 @@ export function workOutObligations(item: ItemHistory, vessel: VesselHistory, cut
   };
   const rules = rulesFor(item.kind, vessel.schemes).filter((rule) => applies(rule, aboard));
   const stampDoubts = rules.flatMap((rule) => doubtsOfChecks(rule, facts));
-  return rules.flatMap((rule) => workOutRule(rule, aboard, stampDoubts));
+  const suspending = suspendingRules(vessel.schemes);
+  const obligations = rules.flatMap((rule) => workOutRule(rule, aboard, stampDoubts));
+  return sayWithoutDate(obligations, rules).map((obligation) =>
+    withSuspension(obligation, suspending, vessel.situations, cut),
+  );
 }
 
 /** Whether what is aboard has been withdrawn, and nothing put in its place. */
@@ -70,12 +74,13 @@ type Aboard = Particulars & {
 
 function workOutRule(rule: Rule, aboard: Aboard, stampDoubts: readonly string[]): readonly Obligation[] {
   const duties = rule.duties.filter((duty) => !duty.onlyFor || duty.onlyFor.includes(aboard.kind));
-  const assumed = (rule.appliesWhen ?? []).flatMap((one) => assumption(one, aboard));
   return afterWithdrawal(
-    duties.map((duty) => {
-      const last = lastDone(aboard.facts, duty.resets);
-      return workOutDuty(rule, { ...aboard, duty, last }, remarksOn(duty, rule, aboard, assumed, stampDoubts));
-    }),
+    duties
+      .filter((duty) => applies(duty, aboard))
+      .flatMap((duty) => {
+        const last = lastDone(aboard.facts, duty.resets);
+        return workOutDuty(rule, { ...aboard, duty, last }, remarksOn(duty, rule, aboard, stampDoubts)) ?? [];
+      }),
   );
 }
 
@@ -83,24 +88,18 @@ const FACTS_READ: ReadonlyMap<Duty, readonly FactKind[]> = new Map(
   RULES.flatMap(({ duties }) => duties.map((duty) => [duty, dutyReads(duty).facts] as const)),
 );
 
-function remarksOn(
-  duty: Duty,
-  rule: Rule,
-  aboard: Aboard,
-  assumed: readonly string[],
-  stampDoubts: readonly string[],
-): Remarks {
+function remarksOn(duty: Duty, rule: Rule, aboard: Aboard, stampDoubts: readonly string[]): Remarks {
   const read = FACTS_READ.get(duty) ?? [];
   const fromMemory = rule.source.fromMemory ? [`From memory, not read: ${rule.source.fromMemory}.`] : [];
   return {
-    assumed,
-    doubts: [...fromMemory, ...(read.includes('printed_expiry') ? stampDoubts : [])],
+    assumed: [rule, duty].flatMap(({ appliesWhen = [] }) => appliesWhen.flatMap((one) => assumption(one, aboard))),
+    doubts: [...fromMemory, ...(read.includes('printed_expiry') ? stampDoubts : []), ...doubtsOfMove(aboard.facts)],
     setAside: aboard.setAside.filter(({ fact }) => read.includes(fact.fact)),
   };
 }
 
-function applies(rule: Rule, item: Particulars): boolean {
-  return (rule.appliesWhen ?? []).every((one) => isSoOrTakenSo(one, item));
+function applies({ appliesWhen = [] }: Pick<Rule, 'appliesWhen'>, item: Particulars): boolean {
+  return appliesWhen.every((one) => isSoOrTakenSo(one, item));
 }
 
 function isSoOrTakenSo({ condition, ifNotRecorded }: Applies, item: Particulars): boolean {
@@ -114,7 +113,7 @@ function isSoOrTakenSo({ condition, ifNotRecorded }: Applies, item: Particulars)
   }
 }
 
-function assumption({ condition }: Applies, item: Particulars): string[] {
-  if (weighCondition(condition, item) !== 'not_recorded') return [];
+function assumption({ condition, ifNotRecorded }: Applies, item: Particulars): string[] {
+  if (ifNotRecorded !== 'applies' || weighCondition(condition, item) !== 'not_recorded') return [];
   return [`Not on record, and taken to be so: ${conditionInWords(condition)}.`];
 }

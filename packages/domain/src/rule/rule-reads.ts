@@ -4,14 +4,16 @@
  */
 import type { AttributeId } from '../item/attribute.ts';
 import type { FactKind, TestKind } from '../item/fact.ts';
-import type { VesselEventKind } from '../vessel/situation.ts';
-import type { Applies, Condition, Duty, Interval, Limit, Reset, Rule, Start } from './rule.ts';
+import type { SituationPart, VesselEventKind } from '../vessel/situation.ts';
+import type { CertificateTerms } from './certificate-terms.ts';
+import type { Applies, Check, Condition, Duty, Interval, Limit, Reset, Rule, Start } from './rule.ts';
 
 export type RuleReads = {
   readonly facts: readonly FactKind[];
   readonly tests: readonly TestKind[];
   readonly attributes: readonly AttributeId[];
   readonly events: readonly VesselEventKind[];
+  readonly situations: readonly SituationPart[];
 };
 
 /** The facts, tests, attributes and events that the rule reads, each once, in alphabetical order. */
@@ -19,7 +21,8 @@ export function ruleReads(rule: Rule): RuleReads {
   return merge([
     ...(rule.appliesWhen ?? []).map(({ condition }: Applies) => readsOfCondition(condition)),
     ...rule.duties.map(dutyReads),
-    ...rule.checks.map(() => reads({ facts: ['manufactured', 'printed_expiry'] })),
+    ...rule.checks.map(readsOfCheck),
+    reads(rule.suspends ? { situations: ['dismantled', 'use'] } : {}),
   ]);
 }
 
@@ -36,8 +39,10 @@ const PARTS: PartReaders = {
   action: () => NOTHING,
   inWords: () => NOTHING,
   onlyFor: () => NOTHING,
+  appliesWhen: (conditions) => merge(conditions.map(({ condition }) => readsOfCondition(condition))),
   limits: (limits) => merge(limits.map(readsOfLimit)),
   cappedBy: (limits) => merge(limits.map(readsOfLimit)),
+  noLaterThan: (limits) => merge(limits.map(readsOfLimit)),
   fallback: (limits) => merge(limits.map(readsOfLimit)),
   startsAtAge: () => reads({ facts: ['manufactured'] }),
   window: () => NOTHING,
@@ -69,11 +74,43 @@ function readsOfLimit(limit: Limit): RuleReads {
     case 'given':
       return reads({ attributes: [limit.attribute] });
     case 'next_event':
+    case 'before_event':
       return reads({ events: [limit.event] });
+    case 'certificate_expiry':
+    case 'one_of_anniversaries':
+    case 'once_in_certificate':
+      return readsOfTerms(limit.terms);
+    case 'anniversary':
+      return merge([readsOfTerms(limit.terms), reads(limit.endorsed ? { attributes: [limit.endorsed] } : {})]);
+    case 'given_anniversary':
+      return reads({ attributes: [limit.attribute] });
+    case 'running_hours':
+      return reads({ facts: ['meter'], attributes: [limit.attribute] });
+    case 'triggered':
+      return reads({ facts: limit.facts, events: limit.events });
+    case 'deadline_set':
+      return NOTHING;
   }
 }
 
-/** What `last_done` reads is in the duty's resets. */
+function readsOfTerms({ begunBy, renewedBy, runs }: CertificateTerms): RuleReads {
+  const setting = runs?.fromSurvey === 'as_issuer_sets';
+  return merge([
+    ...[...begunBy, ...renewedBy].map(readsOfReset),
+    reads({ facts: ['printed_expiry'], attributes: setting ? ['expiryLessOneDay'] : [] }),
+  ]);
+}
+
+function readsOfCheck(check: Check): RuleReads {
+  switch (check.kind) {
+    case 'stamp_not_after':
+      return reads({ facts: ['manufactured', 'printed_expiry'] });
+    case 'no_date':
+      return NOTHING;
+  }
+}
+
+/** What `last_done` and `first_failed` read is in the duty's resets. */
 function readsOfStart(from: Start): RuleReads {
   switch (from) {
     case 'manufactured':
@@ -81,6 +118,7 @@ function readsOfStart(from: Start): RuleReads {
     case 'installed':
       return reads({ facts: ['installed', 'replaced'] });
     case 'last_done':
+    case 'first_failed':
       return NOTHING;
   }
 }
@@ -115,7 +153,7 @@ function readsOfReset({ act, tests }: Reset): RuleReads {
   return reads({ facts: [act], tests: tests ?? [] });
 }
 
-const NOTHING: RuleReads = { facts: [], tests: [], attributes: [], events: [] };
+const NOTHING: RuleReads = { facts: [], tests: [], attributes: [], events: [], situations: [] };
 
 function reads(some: Partial<RuleReads>): RuleReads {
   return { ...NOTHING, ...some };
@@ -127,6 +165,7 @@ function merge(all: readonly RuleReads[]): RuleReads {
     tests: once(all.flatMap((one) => one.tests)),
     attributes: once(all.flatMap((one) => one.attributes)),
     events: once(all.flatMap((one) => one.events)),
+    situations: once(all.flatMap((one) => one.situations)),
   };
 }
 

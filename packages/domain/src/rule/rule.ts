@@ -4,13 +4,14 @@
  * A rule is data. It has duties, each a named thing to do with the limits that compete for its date
  * (the earliest binds), and checks, which put a doubt on what is recorded. Every varying part is a
  * union told apart by `kind`; the engine switches over it without a default, and `rule-reads.ts` has an
- * entry for each part, so that a shape nobody handles does not compile. Where a clause needs more (a
- * fixed anniversary, running hours, a date before a race), the new shape is one more member of a union.
+ * entry for each part, so that a shape nobody handles does not compile. Where a clause needs more, the
+ * new shape is one more member of a union.
  */
 import type { AttributeId } from '../item/attribute.ts';
 import type { Capacity, FactKind, TestKind } from '../item/fact.ts';
 import type { ItemKindId } from '../item/item-kind.ts';
-import type { VesselEventKind } from '../vessel/situation.ts';
+import type { Use, VesselEventKind } from '../vessel/situation.ts';
+import type { AnniversaryWindow, CertificateTerms } from './certificate-terms.ts';
 import type { SchemeId, Weight } from './scheme.ts';
 
 /** How far the figure was checked. Shown wherever the date shows. */
@@ -66,11 +67,17 @@ export type Interval =
       readonly bands: readonly { readonly fromAge: PeriodText; readonly period: PeriodText }[];
     };
 
-/** What an interval counts from. `last_done`: the last act that resets this duty. */
-export type Start = 'manufactured' | 'installed' | 'last_done';
+/**
+ * What an interval counts from. `last_done`: the last act that resets this duty. `first_failed`: the first
+ * time since then that it was done and did not pass; while there is none, nothing is owed.
+ */
+export type Start = 'manufactured' | 'installed' | 'last_done' | 'first_failed';
 
-/** Whether the clause counts from day to day, or to the end of the month or year it leads to. */
-export type Counting = 'days' | 'whole_months' | 'whole_years';
+/**
+ * Whether the clause counts from day to day, to the end of the month or year it leads to, or as a period
+ * that *begins with* the day and so ends the day before the corresponding one.
+ */
+export type Counting = 'days' | 'whole_months' | 'whole_years' | 'beginning_with';
 
 export type Limit =
   | {
@@ -82,10 +89,44 @@ export type Limit =
       /** Our own reading where the clause is silent; said in the explanation. */
       readonly reading?: string;
     }
-  | { readonly kind: 'printed' }
+  /** `renewedByReset`: printed on a part that the duty's act renews, so an earlier print no longer counts. */
+  | { readonly kind: 'printed'; readonly renewedByReset?: true }
   /** A date that somebody gives as an attribute, as it stands or with a period added. */
   | { readonly kind: 'given'; readonly attribute: AttributeId; readonly plus?: PeriodText }
-  | { readonly kind: 'next_event'; readonly event: VesselEventKind };
+  | { readonly kind: 'next_event'; readonly event: VesselEventKind }
+  /** The last day of the certificate in force. */
+  | { readonly kind: 'certificate_expiry'; readonly terms: CertificateTerms }
+  /**
+   * The next anniversary of the certificate in force, whenever the last survey was done. `endorsed`: a
+   * date attribute with the anniversary that stands on the certificate, which goes before the one worked out.
+   */
+  | {
+      readonly kind: 'anniversary';
+      readonly terms: CertificateTerms;
+      readonly of: 'first_day' | 'expiry';
+      readonly window: AnniversaryWindow;
+      readonly endorsed?: AttributeId;
+    }
+  /** Once in the life of a certificate, at one of these anniversaries: each has its window, the last one binds. */
+  | {
+      readonly kind: 'one_of_anniversaries';
+      readonly terms: CertificateTerms;
+      /** Ascending. */
+      readonly numbers: readonly [number, ...number[]];
+      readonly window: AnniversaryWindow;
+    }
+  /** Once in the life of a certificate, within a period that begins with its first day. */
+  | { readonly kind: 'once_in_certificate'; readonly terms: CertificateTerms; readonly within: PeriodText }
+  /** The next anniversary of a date that somebody gives as an attribute. */
+  | { readonly kind: 'given_anniversary'; readonly attribute: AttributeId; readonly window: AnniversaryWindow }
+  /** Hours run since the last act: somebody's own figure, projected from what the meter read. */
+  | { readonly kind: 'running_hours'; readonly attribute: AttributeId }
+  /** Counted back: the last act must lie no further than this before the event's start. */
+  | { readonly kind: 'before_event'; readonly event: VesselEventKind; readonly within: PeriodText }
+  /** At once, when one of these comes after the last act and so voids it; while none has, nothing is owed. */
+  | { readonly kind: 'triggered'; readonly events: readonly VesselEventKind[]; readonly facts: readonly FactKind[] }
+  /** The day that somebody set when the act did not pass; while it has passed, nothing is owed. */
+  | { readonly kind: 'deadline_set' };
 
 /** Grace that never counts by itself: how far the date could be put off, and what it takes. */
 export type Extension =
@@ -112,9 +153,12 @@ export type Duty = {
   /** The clause in plain words, to open a sentence: "A liferaft is serviced at intervals of not more than 12 months". */
   readonly inWords: string;
   readonly onlyFor?: readonly ItemKindId[];
+  readonly appliesWhen?: readonly Applies[];
   readonly limits: readonly Limit[];
   /** They only shorten: counted beside one of `limits`, never instead of it, and not missed. */
   readonly cappedBy?: readonly Limit[];
+  /** They close the window: nothing is overdue later than the earliest of them. */
+  readonly noLaterThan?: readonly Limit[];
   /** Counted only when none of `limits` gives a day. */
   readonly fallback?: readonly Limit[];
   /** No date before this age, counted from manufacture; with nothing done yet, that age is the date. */
@@ -129,13 +173,22 @@ export type Duty = {
   readonly resets: readonly Reset[];
 };
 
-/** No date of its own: a doubt on what is recorded. */
-export type Check = {
-  readonly kind: 'stamp_not_after';
-  readonly from: 'manufactured';
-  readonly plus: PeriodText;
-  readonly inWords: string;
-};
+/** No date of its own: a doubt on what is recorded. `inWords` stands inside a sentence. */
+export type Check =
+  | {
+      readonly kind: 'stamp_not_after';
+      readonly from: 'manufactured';
+      readonly plus: PeriodText;
+      readonly inWords: string;
+    }
+  /** Said of a thing to which no rule gives a date. */
+  | { readonly kind: 'no_date'; readonly inWords: string };
+
+/**
+ * While the vessel is so, every duty of the rule's scheme is suspended: the clocks run on, and what fell due
+ * meanwhile must be done before she returns to service.
+ */
+export type Suspension = { readonly use: Use; readonly dismantled: boolean; readonly inWords: string };
 
 /** A condition for the whole rule, and what holds while it is not recorded. */
 export type Applies = { readonly condition: Condition; readonly ifNotRecorded: 'applies' | 'does_not_apply' };
@@ -153,4 +206,5 @@ export type Rule = {
   readonly alsoAsks?: readonly string[];
   readonly duties: readonly Duty[];
   readonly checks: readonly Check[];
+  readonly suspends?: Suspension;
 };

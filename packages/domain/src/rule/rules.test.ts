@@ -8,7 +8,12 @@ import { findRule, RULES, rulesFor } from './rules.ts';
 import { SCHEME_IDS, SCHEMES } from './scheme.ts';
 
 const limitsOf = (rule: Rule): Limit[] =>
-  rule.duties.flatMap((duty) => [...duty.limits, ...(duty.cappedBy ?? []), ...(duty.fallback ?? [])]);
+  rule.duties.flatMap((duty) => [
+    ...duty.limits,
+    ...(duty.cappedBy ?? []),
+    ...(duty.noLaterThan ?? []),
+    ...(duty.fallback ?? []),
+  ]);
 const intervalsOf = (rule: Rule): Interval[] =>
   limitsOf(rule).flatMap((limit) => (limit.kind === 'after' ? [limit.plus] : []));
 
@@ -37,12 +42,12 @@ describe('the catalogue', () => {
     expect(findRule('raft')).toBeUndefined();
   });
 
-  it.each(RULES)('$id says who says so, or that nobody does', ({ source, inWords, duties, checks }) => {
+  it.each(RULES)('$id says who says so, or that nobody does', ({ source, inWords, duties, checks, suspends }) => {
     expect(inWords).toMatch(/^[A-Z].*\.$/s);
     const nobody = source.status === 'common_practice' || source.status === 'memory';
     expect(nobody || source.publication !== null).toBe(true);
     expect(source.status !== 'read' || (source.clause !== null && source.address !== null)).toBe(true);
-    expect(duties.length + checks.length).toBeGreaterThan(0);
+    expect(duties.length + checks.length + (suspends ? 1 : 0)).toBeGreaterThan(0);
   });
 
   it.each(RULES)('$id has periods that can be read, the last option without a condition', (rule) => {
@@ -76,12 +81,13 @@ describe('what applies to a kind', () => {
       'pyro-us-rec',
       'pyro-us-mfr',
       'pyro-solas',
+      'unknown',
     ]);
   });
 
   it("common practice and the makers' figures, without being chosen", () => {
     expect(SCHEMES.filter(({ always }) => always).map(({ id }) => id)).toEqual(['maker', 'common_practice']);
-    expect(rulesFor('engine_space_extinguisher', []).map(({ id }) => id)).toEqual(['fe-small']);
+    expect(rulesFor('engine_space_extinguisher', []).map(({ id }) => id)).toEqual(['fe-small', 'unknown']);
   });
 
   it('advice never carries the weight of law', () => {
@@ -120,7 +126,8 @@ describe('the kinds of item', () => {
 
 function plateOf(limit: Limit): ('manufactured' | 'installed' | 'printed_expiry')[] {
   if (limit.kind === 'printed') return ['printed_expiry'];
-  return limit.kind === 'after' && limit.from !== 'last_done' ? [limit.from] : [];
+  if (limit.kind !== 'after' || limit.from === 'last_done' || limit.from === 'first_failed') return [];
+  return [limit.from];
 }
 
 it('every scheme is described once, and weighs something', () => {

@@ -15,6 +15,9 @@ export type Situation = {
   readonly recordedAt: string;
 };
 
+/** What a rule may read of a situation. */
+export type SituationPart = 'place' | 'use' | 'dismantled' | 'underRepair';
+
 export const VESSEL_EVENTS = [
   'inspection',
   'haul_out',
@@ -26,6 +29,8 @@ export const VESSEL_EVENTS = [
   'structural_repair',
   'change_of_owner',
   'gale',
+  'alteration',
+  'gas_system_change',
 ] as const;
 export type VesselEventKind = (typeof VESSEL_EVENTS)[number];
 

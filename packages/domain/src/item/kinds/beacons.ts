@@ -5,6 +5,7 @@ const BEACON_DATES: ItemKind['dates'] = {
   printed_expiry: 'the label at the battery',
   installed: 'the invoice, or the log book',
   tested: 'the radio log or the log book',
+  inspected: "the registry's confirmation",
   serviced: "the report of whoever opened it: the maker's agent or the shore-based maintenance provider",
   activated: 'the radio log or the log book',
 };
@@ -16,7 +17,7 @@ export const BEACON_KINDS: readonly ItemKind[] = [
     name: 'emergency beacon (EPIRB)',
     zone: 'cockpit',
     dates: BEACON_DATES,
-    attributes: [],
+    attributes: ['anniversaryDate', 'passengerShip', 'registrationMonths'],
   },
   {
     id: 'search_and_rescue_transponder',

@@ -30,7 +30,7 @@ export const DOCUMENT_KINDS: readonly ItemKind[] = [
     dates: {
       printed_expiry: PRINTED,
       installed: 'the day of issue, on the face of it',
-      inspected: 'the report of the out-of-water examination',
+      inspected: "the surveyor's report, of the out-of-water examination too",
     },
     attributes: [],
   },

@@ -7,6 +7,18 @@ const ENGINE_DATES: ItemKind['dates'] = {
 
 export const ENGINE_KINDS: readonly ItemKind[] = [
   {
+    id: 'engine',
+    itemClass: 'engine',
+    name: 'engine, with its oil, filter and raw-water pump',
+    zone: 'engine space',
+    dates: {
+      ...ENGINE_DATES,
+      serviced: "the engineer's invoice, or the engine log",
+      meter: 'the hour meter at the engine panel',
+    },
+    attributes: ['oilChangeHours', 'impellerHours'],
+  },
+  {
     id: 'engine_coolant',
     itemClass: 'engine',
     name: 'engine coolant',

@@ -9,6 +9,19 @@ const ALARM_DATES: ItemKind['dates'] = {
 
 export const GAS_KINDS: readonly ItemKind[] = [
   {
+    id: 'gas_installation',
+    itemClass: 'gas',
+    name: 'gas (LPG) installation as a whole',
+    zone: 'gas locker',
+    dates: {
+      installed: "the gas engineer's invoice or certificate",
+      overhauled: "the gas engineer's invoice for work on the installation",
+      tested: "the gas engineer's test certificate",
+      inspected: "the expert's attestation",
+    },
+    attributes: [],
+  },
+  {
     id: 'gas_detector',
     itemClass: 'gas',
     name: 'gas (LPG) detector',

@@ -7,6 +7,14 @@ const UNDERWATER_DATES: ItemKind['dates'] = {
 
 export const STEERING_KEEL_SHAFT_KINDS: readonly ItemKind[] = [
   {
+    id: 'keel_and_rudder',
+    itemClass: 'steering_keel_shaft',
+    name: 'structure of keel and rudder',
+    zone: 'keel and rudder',
+    dates: { inspected: "the surveyor's or yard's report of the structural inspection" },
+    attributes: [],
+  },
+  {
     id: 'steering_gear',
     itemClass: 'steering_keel_shaft',
     name: 'steering gear: quadrant, chain or hydraulics',

@@ -1,0 +1,28 @@
+/** Limits that hang on a certificate's life: its last day, and what is due once in it. */
+import { endOfPeriodBeginningWith } from '../calendar/period.ts';
+import { periodOf } from '../calendar/words.ts';
+import type { Limit } from '../rule/rule.ts';
+import { certificateInForce } from './certificate.ts';
+import { afterRenewal, counted, noCertificate, surveysDuring } from './certificate-count.ts';
+import type { Grounds, LimitCount } from './limit-count.ts';
+import { factInWords } from './words.ts';
+
+type Of<Kind extends Limit['kind']> = Extract<Limit, { kind: Kind }>;
+
+export function countExpiry(limit: Of<'certificate_expiry'>, grounds: Grounds): LimitCount {
+  const certificate = certificateInForce(limit.terms, grounds);
+  if (certificate?.expires == null) return noCertificate(limit, limit.terms, grounds);
+  return { ...counted(limit, certificate, grounds), on: certificate.expires };
+}
+
+export function countOnce(limit: Of<'once_in_certificate'>, grounds: Grounds): LimitCount {
+  const certificate = certificateInForce(limit.terms, grounds);
+  if (certificate?.begins == null) return noCertificate(limit, limit.terms, grounds);
+  const { begins, expires } = certificate;
+  const [done] = surveysDuring(certificate, limit.terms, grounds);
+  const base = counted(limit, certificate, grounds, 'first_day');
+  if (!done || expires === null) return { ...base, on: endOfPeriodBeginningWith(begins, periodOf(limit.within)) };
+  const next = afterRenewal(base, certificate);
+  const on = endOfPeriodBeginningWith(expires, periodOf(limit.within));
+  return { ...next, on, basis: factInWords(done.fact), factIds: [done.fact.id] };
+}

@@ -1,0 +1,65 @@
+/** What comes of one limit of a duty, and what it is counted from. */
+import type { Duty, Limit } from '../rule/rule.ts';
+import type { VesselEvent } from '../vessel/situation.ts';
+import type { Fact, FactKind } from './fact.ts';
+import { findItemKind } from './item-kind.ts';
+import type { LastDone } from './last-done.ts';
+import { limitInWords } from './limit-words.ts';
+import type { CountedLimit, Missing, Window } from './obligation.ts';
+import type { FactSetAside } from './unit-aboard.ts';
+import type { Particulars } from './weigh-condition.ts';
+import { actInWords, capacitiesInWords, capitalised, resetInWords } from './words.ts';
+
+/** What a duty is worked out from. `facts` are those of the unit aboard, in order of day. */
+export type Grounds = Particulars & {
+  readonly duty: Duty;
+  readonly facts: readonly Fact[];
+  readonly events: readonly VesselEvent[];
+  readonly last: LastDone;
+};
+
+export type LimitCount = CountedLimit & {
+  readonly source: Limit;
+  /** Opens the sentence: "Serviced on 22 September 2025". */
+  readonly basis: string;
+  /** The spans in which the work counts as done on the day, where the limit itself has them. */
+  readonly windows: readonly Window[];
+  readonly assumed: readonly string[];
+  readonly doubts: readonly string[];
+  readonly missing: readonly Missing[];
+  readonly setAside: readonly FactSetAside[];
+  readonly alternatives: readonly CountedLimit[];
+};
+
+/** A limit that a missing fact keeps from being counted; the others are built on it. */
+export function notCounted(source: Limit, grounds: Grounds, missing: Missing): LimitCount {
+  return {
+    source,
+    limit: limitInWords(source, grounds.duty),
+    on: null,
+    factIds: [],
+    basis: `${capitalised(missing.what)} is not on record`,
+    windows: [],
+    assumed: [],
+    doubts: [],
+    missing: [missing],
+    setAside: [],
+    alternatives: [],
+  };
+}
+
+export function missingFact(kind: FactKind, grounds: Grounds): Missing {
+  return { what: `the ${actInWords(kind)}`, whereFound: whereFound(kind, grounds) };
+}
+
+/** The act that the duty counts from, by whoever is asked to do it. */
+export function missingLast(grounds: Grounds): Missing {
+  const [reset] = grounds.duty.resets;
+  if (!reset) return missingFact('installed', grounds);
+  const by = reset.by.length > 0 ? ` by ${capacitiesInWords(reset.by)}` : '';
+  return { what: `the last ${resetInWords(reset)}${by}`, whereFound: whereFound(reset.act, grounds) };
+}
+
+export function whereFound(kind: FactKind, grounds: Grounds): string {
+  return findItemKind(grounds.kind)?.dates[kind] ?? 'the log book or an invoice';
+}
