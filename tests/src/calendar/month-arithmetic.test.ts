@@ -21,7 +21,7 @@ function seeded(seed: number): (below: number) => number {
     state = (state + 0x6d2b79f5) | 0;
     let t = Math.imul(state ^ (state >>> 15), 1 | state);
     t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return (((t ^ (t >>> 14)) >>> 0) / 4_294_967_296) * below | 0;
+    return ((((t ^ (t >>> 14)) >>> 0) / 4_294_967_296) * below) | 0;
   };
 }
 
@@ -31,7 +31,9 @@ describe('adding months', () => {
     let differing = 0;
     for (let done = 0; done < PAIRS; done += CHUNK) {
       const pairs = Array.from({ length: CHUNK }, () => [(FIRST + random(DAYS)) as Day, random(481) - 240] as const);
-      differing += await differencesIn(pairs.map(([day, months]) => ({ day, months, days: 0, sum: addMonths(day, months) })));
+      differing += await differencesIn(
+        pairs.map(([day, months]) => ({ day, months, days: 0, sum: addMonths(day, months) })),
+      );
     }
     reportFigure('pairs of month arithmetic equal to PostgreSQL', PAIRS);
     expect(differing).toBe(0);
