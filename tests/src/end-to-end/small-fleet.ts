@@ -15,7 +15,10 @@ export type SmallFleet = { organisation: TestOrganisation; kittiwakeId: string; 
 export async function smallFleet(): Promise<SmallFleet> {
   const organisation = await mintOrganisation(pools);
   const ctx = organisation.ctx();
-  const kittiwake = await aVessel(ctx, ['solas'], 'Kittiwake');
+  const kittiwake = await aVessel(ctx, ['solas'], 'Kittiwake', {
+    builtYear: 2001,
+    identifiers: { hin: 'GB-QZX00042C898', mmsi: '232123456', callSign: 'MABC2' },
+  });
   const petrel = await aVessel(ctx, ['us_recreational'], 'Petrel');
   const dunlin = await aVessel(ctx, ['nfpa10'], 'Dunlin');
 

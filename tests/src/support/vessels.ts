@@ -4,7 +4,7 @@ import type { ActionContext } from '@garboard/actions/context.ts';
 import { addItem, type ItemAdded } from '@garboard/actions/item/add-item.ts';
 import { type FactInput, type FactRecorded, recordFact } from '@garboard/actions/item/record-fact.ts';
 import { createVessel } from '@garboard/actions/vessel/create-vessel.ts';
-import type { VesselRecord } from '@garboard/db/vessel/vessel-record.ts';
+import type { Particulars, VesselRecord } from '@garboard/db/vessel/vessel-record.ts';
 import type { SchemeId } from '@garboard/domain/rule/scheme.ts';
 import { accepted, particulars } from './organisation.ts';
 
@@ -12,8 +12,9 @@ export async function aVessel(
   ctx: ActionContext,
   schemes: readonly SchemeId[] = [],
   name = 'Teal',
+  more: Partial<Particulars> = {},
 ): Promise<VesselRecord> {
-  return accepted(await createVessel(ctx, particulars(name, schemes)));
+  return accepted(await createVessel(ctx, { ...particulars(name, schemes), ...more }));
 }
 
 export async function anItem(

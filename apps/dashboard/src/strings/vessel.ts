@@ -36,7 +36,7 @@ export const strings = {
   schemes: 'Kept under',
   identifiers: {
     heading: 'How she is identified',
-    doubts: 'Somebody has to look',
+    inDoubt: 'In doubt',
   },
   before: 'Before anybody uses her',
   beforeNothing: 'Nothing on record is out of date. “Nothing recorded against her” is not “safe”: the skipper decides.',

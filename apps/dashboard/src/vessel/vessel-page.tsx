@@ -10,6 +10,7 @@ import { strings } from '../strings/vessel.ts';
 import { Failed } from '../ui/failed.tsx';
 import { Waiting } from '../ui/waiting.tsx';
 import { BeforeUse } from './before-use.tsx';
+import { Identifiers } from './identifiers.tsx';
 import { Places } from './places.tsx';
 import { vesselQuery } from './vessel.query.ts';
 import { VesselHeader } from './vessel-header.tsx';
@@ -37,6 +38,7 @@ export function VesselPage() {
   return (
     <>
       <VesselHeader vessel={vessel.data} rows={due.data} search={search} />
+      <Identifiers vessel={vessel.data} />
       <Body vesselId={vesselId} items={items.data} rows={due.data} search={search} onOpen={onOpen} />
     </>
   );
