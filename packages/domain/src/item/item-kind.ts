@@ -98,6 +98,7 @@ export const ITEM_KIND_IDS = [
   'certificate_of_inspection',
   'inland_boat_certificate',
   'ship_radio_licence',
+  'tonnage_certificate',
   'keel_and_rudder',
   'gas_installation',
   'engine',

@@ -23,6 +23,17 @@ export const DOCUMENT_KINDS: readonly ItemKind[] = [
     attributes: [],
   },
   {
+    id: 'tonnage_certificate',
+    itemClass: 'documents',
+    name: 'certificate of tonnage or measurement',
+    zone: 'chart table',
+    dates: {
+      installed: 'the day of issue, on the face of it',
+      inspected: "the measurement surveyor's report",
+    },
+    attributes: [],
+  },
+  {
     id: 'small_commercial_certificate',
     itemClass: 'documents',
     name: 'small commercial vessel certificate',

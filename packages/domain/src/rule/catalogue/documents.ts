@@ -49,6 +49,28 @@ export const DOCUMENT_RULES: readonly Rule[] = [
     checks: [],
   },
   {
+    id: 'tonnage',
+    scheme: 'common_practice',
+    weight: 'common_practice',
+    kinds: ['tonnage_certificate'],
+    inWords:
+      'A measurement of tonnage or length does not run out. A change of the structure voids it: then she is measured anew.',
+    source: NO_SOURCE,
+    duties: [
+      {
+        id: 'measurement',
+        action: { kind: 'inspect', words: 'Have a measurement surveyor measure her anew' },
+        inWords: 'A measurement of tonnage or length is good until the structure is changed',
+        limits: [{ kind: 'triggered', events: ['alteration'], facts: [] }],
+        resets: [
+          { act: 'inspected', by: ['measurement_surveyor'] },
+          { act: 'replaced', by: [] },
+        ],
+      },
+    ],
+    checks: [],
+  },
+  {
     id: 'cert-mgn280',
     scheme: 'uk_small_commercial',
     weight: 'certificate',
