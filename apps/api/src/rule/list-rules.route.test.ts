@@ -49,6 +49,19 @@ describe('the catalogue', () => {
     expect(hoses.items.length).toBeGreaterThan(0);
   });
 
+  it('lists the rules of a weight, also of one scheme, and refuses a weight that is none', async () => {
+    const viewer = await signedIn('viewer');
+
+    const { body: insurers } = await viewer.get<RulePage>('/v1/rules?weight=insurer&limit=200');
+    const { body: both } = await viewer.get<RulePage>('/v1/rules?weight=law&scheme=solas&limit=200');
+    const { status, body } = await viewer.get<Problem>('/v1/rules?weight=heavy');
+
+    expect(ids(insurers.items)).toEqual(ids(RULES.filter(({ weight }) => weight === 'insurer')));
+    expect(insurers.items.length).toBeGreaterThan(0);
+    expect(ids(both.items)).toEqual(ids(RULES.filter((rule) => rule.weight === 'law' && rule.scheme === 'solas')));
+    expect([status, body.errors?.map(({ pointer }) => pointer)]).toEqual([422, ['#query/weight']]);
+  });
+
   it('tells the choices that an attribute has', async () => {
     const viewer = await signedIn('viewer');
 

@@ -1,5 +1,6 @@
 /** GET /v1/rules: the published rules, with their sources. */
 import { ItemKindCode } from '@garboard/contract/item/item.ts';
+import { WeightCode } from '@garboard/contract/item/obligation.ts';
 import { RulePage } from '@garboard/contract/rule/rule.ts';
 import { SchemeCode } from '@garboard/contract/vessel/vessel.ts';
 import { RULES } from '@garboard/domain/rule/rules.ts';
@@ -21,17 +22,27 @@ const route = createRoute({
   description:
     'Each with its publication and clause, how far that was checked, and what it reads. A rule shown as common practice has no source.',
   security: SIGNED_IN,
-  request: { query: z.strictObject({ scheme: SchemeCode.optional(), kind: ItemKindCode.optional(), ...pageQuery }) },
+  request: {
+    query: z.strictObject({
+      scheme: SchemeCode.optional(),
+      kind: ItemKindCode.optional(),
+      weight: WeightCode.optional(),
+      ...pageQuery,
+    }),
+  },
   responses: { 200: page(RulePage, 'A page of rules.'), ...READ_PROBLEMS },
 });
 
 export function listRulesRoute(deps: Deps) {
   return routes().openapi({ ...route, middleware: access(deps, 'read') }, (c) => {
-    const { limit, cursor, scheme, kind } = c.req.valid('query');
-    const question = { list: 'rules', scheme, kind };
+    const { limit, cursor, scheme, kind, weight } = c.req.valid('query');
+    const question = { list: 'rules', scheme, kind, weight };
     const start = readCursor(cursor, question, z.string());
     const asked = RULES.filter(
-      (rule) => (!scheme || rule.scheme === scheme) && (!kind || rule.kinds.some((each) => each === kind)),
+      (rule) =>
+        (!scheme || rule.scheme === scheme) &&
+        (!kind || rule.kinds.some((each) => each === kind)) &&
+        (!weight || rule.weight === weight),
     );
     const found = start.ok && pageOfCatalogue(asked, limit, start.after);
     if (!found) return badCursor(c);

@@ -2876,6 +2876,8 @@ export interface operations {
                 limit?: number;
                 /** @description A body of rules that a vessel is kept under: an entry of `/v1/schemes`. */
                 scheme?: components["schemas"]["SchemeCode"];
+                /** @description What stands behind it. */
+                weight?: components["schemas"]["WeightCode"];
             };
             header?: never;
             path?: never;
