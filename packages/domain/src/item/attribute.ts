@@ -31,6 +31,8 @@ export const ATTRIBUTE_IDS = [
   'saltWaterOverThreeMonths',
   'insurerIntervalMonths',
   'multiSeason',
+  'fittingMaterial',
+  'insurerFirstSurveyMonths',
 ] as const;
 export type AttributeId = (typeof ATTRIBUTE_IDS)[number];
 
@@ -228,6 +230,27 @@ export const ATTRIBUTES: { readonly [Id in AttributeId]: Attribute } = {
     type: YES_NO,
     words: 'multi-season antifouling',
     whereFound: "the tin or the yard's invoice",
+  },
+  fittingMaterial: {
+    id: 'fittingMaterial',
+    type: {
+      kind: 'choice',
+      choices: [
+        { value: 'plain_brass', words: 'plain brass' },
+        { value: 'dezincification_resistant_brass', words: 'dezincification-resistant brass' },
+        { value: 'bronze', words: 'bronze' },
+        { value: 'composite', words: 'composite' },
+        { value: 'stainless_steel', words: 'stainless steel' },
+      ],
+    },
+    words: 'what the fitting is made of',
+    whereFound: "cast or stamped on it, or the yard's invoice",
+  },
+  insurerFirstSurveyMonths: {
+    id: 'insurerFirstSurveyMonths',
+    type: MONTHS,
+    words: "age in months at which the vessel's own insurer first asks for a survey",
+    whereFound: "the insurer's letter or the policy's conditions",
   },
 };
 

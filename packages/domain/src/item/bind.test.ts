@@ -78,6 +78,29 @@ describe('a duty that starts at an age', () => {
   });
 });
 
+describe('a duty that begins some time after fitting', () => {
+  const brass = (...facts: Question['facts'] & object): Question => ({ kind: 'seacock', facts });
+  const fitted = fact('installed', '2020-06-30');
+  const inspected = (on: string) => fact('inspected', on, { by: 'surveyor' });
+
+  it('says that its beginning is its date while nothing is done, and that it is waited for after an early act', () => {
+    expect(datesOf(owedUnder('sea-dzr', brass(fitted)))).toMatchObject({ dueOn: '2025-06-30' });
+    expect(datesOf(owedUnder('sea-dzr', brass(fitted, inspected('2023-04-01'))))).toMatchObject({
+      dueOn: '2025-06-30',
+    });
+  });
+
+  it('has no date once it is done and nothing more is planned', () => {
+    expect(datesOf(owedUnder('sea-dzr', brass(fitted, inspected('2025-06-30'))))).toEqual({
+      missing: ['the next haul-out'],
+    });
+  });
+
+  it('says what is missing when the fitting is not on record', () => {
+    expect(datesOf(owedUnder('sea-dzr', brass()))).toEqual({ missing: ['the next haul-out', 'the date of fitting'] });
+  });
+});
+
 describe('a limit that only shortens', () => {
   const attributes = { standard: 'iso_9650', makerIntervalMonths: 36, packedContentsExpireOn: '2027-08' };
   const raft = (more: Partial<Question>): Question => ({

@@ -2,6 +2,7 @@
 import type { Day } from '../calendar/day.ts';
 import type { Limit } from '../rule/rule.ts';
 import { countLimit } from './count-limit.ts';
+import { dayOfFact } from './facts-on-record.ts';
 import type { Grounds, LimitCount } from './limit-count.ts';
 
 /**
@@ -25,12 +26,15 @@ export function bindEarliest(grounds: Grounds): Bound {
   const begins = beginningOf(grounds);
   const limits = count(duty.limits);
   if (limits.length === 0) return { kind: 'nothing_owed' };
+  if (begins && isKnown(begins) && !grounds.last.fact) {
+    return earliest([begins, ...limits.filter(isKnown).map((each) => notBefore(begins, each))]);
+  }
   if (limits.some(isKnown)) {
     const caps = count(duty.cappedBy).filter(isKnown);
     const known = [...limits, ...caps].map((each) => (begins ? notBefore(begins, each) : each));
     return earliest(known, count(duty.noLaterThan));
   }
-  const fallback = [...(begins ? [begins] : []), ...count(duty.fallback)];
+  const fallback = [...(begins && !isDoneSince(begins, grounds) ? [begins] : []), ...count(duty.fallback)];
   return fallback.some(isKnown) ? earliest(fallback) : { kind: 'unknown', others: [...limits, ...fallback] };
 }
 
@@ -48,18 +52,22 @@ function earliest(limits: readonly LimitCount[], closing: readonly LimitCount[] 
   return { kind: 'due', binds, on: binds.on as Day, latest, others: counts.filter((count) => count !== binds) };
 }
 
-/** The day on which a duty that starts at an age begins; with nothing done yet, it is the day that it is due. */
-function beginningOf(grounds: Grounds): LimitCount | null {
-  const { startsAtAge } = grounds.duty;
-  if (!startsAtAge) return null;
-  return countLimit({ kind: 'after', from: 'manufactured', plus: { kind: 'fixed', period: startsAtAge } }, grounds);
+/** The day on which a duty that does not begin at once begins; `null` for one that does. */
+export function beginningOf(grounds: Grounds): LimitCount | null {
+  const { begins } = grounds.duty;
+  return begins ? countLimit({ kind: 'after', ...begins }, grounds) : null;
+}
+
+/** It was done since it began, so its beginning is no longer the date. */
+function isDoneSince(begins: LimitCount, { last }: Grounds): boolean {
+  return begins.on !== null && last.fact !== null && dayOfFact(last.fact) >= begins.on;
 }
 
 function notBefore(begins: LimitCount, count: LimitCount): LimitCount {
   if (begins.on === null) {
-    const unknown = 'The date of manufacture is not on record; the duty is taken to have begun.';
-    return { ...count, assumed: [...count.assumed, unknown] };
+    return { ...count, assumed: [...count.assumed, `${begins.basis}; the duty is taken to have begun.`] };
   }
   if (count.on === null || count.on >= begins.on) return count;
-  return { ...count, on: begins.on, limit: `${count.limit}, but not before ${begins.limit}` };
+  const assumed = [...count.assumed, ...begins.assumed];
+  return { ...count, on: begins.on, limit: `${count.limit}, but not before ${begins.limit}`, assumed };
 }

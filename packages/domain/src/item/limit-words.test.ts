@@ -21,6 +21,7 @@ it.each([
   ],
   ['fe-fixed', 'hoses', ["10 years after day on which the system's hoses were fitted", '10 years after fitting']],
   ['rig-coi', 'inspection', ['the next inspection']],
+  ['keelbolt', 'haul_out', ['the next haul-out']],
 ])('says the limits of %s, %s', (ruleId, duty, words) => {
   expect(wordsOf(ruleId, duty)).toEqual(words);
 });

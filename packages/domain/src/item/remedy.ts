@@ -1,9 +1,9 @@
 /** What would move the date, and where to. */
 import type { Day } from '../calendar/day.ts';
 import { addPeriod, parsePeriod } from '../calendar/period.ts';
-import { periodOf } from '../calendar/words.ts';
 import type { Condition, Interval, IntervalOption, Limit, Reset } from '../rule/rule.ts';
 import { wholeNumberOf } from './attribute.ts';
+import { beginningOf } from './bind.ts';
 import { AUTHORITY } from './extended-until.ts';
 import { dayOfFact } from './facts-on-record.ts';
 import type { Grounds } from './limit-count.ts';
@@ -36,7 +36,7 @@ function plusOf(reset: Reset, grounds: Grounds): string | null {
   if (!limit || others.length > 0 || grounds.duty.cappedBy || grounds.duty.noLaterThan) return null;
   if (limit.kind === 'before_event') return limit.within;
   if (!countsFrom(limit, reset)) return null;
-  if (limit.counting !== undefined || !isPastFirstAge(grounds)) return null;
+  if (limit.counting !== undefined || !isPastBeginning(grounds)) return null;
   return steadyPeriod(limit.plus, grounds);
 }
 
@@ -44,11 +44,11 @@ function countsFrom(limit: Limit, reset: Reset): limit is Extract<Limit, { kind:
   return limit.kind === 'after' && limit.from === (reset.act === 'replaced' ? 'installed' : 'last_done');
 }
 
-/** A duty that begins at an age counts from the act only once that age is known to be past. */
-function isPastFirstAge({ duty, manufactured, last }: Grounds): boolean {
-  if (!duty.startsAtAge) return true;
-  if (!manufactured || !last.fact) return false;
-  return dayOfFact(last.fact) >= addPeriod(manufactured.first, periodOf(duty.startsAtAge));
+/** A duty that begins later counts from the act only once its beginning is known to be past. */
+function isPastBeginning(grounds: Grounds): boolean {
+  const begins = beginningOf(grounds);
+  const { fact } = grounds.last;
+  return begins === null || (begins.on !== null && fact !== null && dayOfFact(fact) >= begins.on);
 }
 
 function steadyPeriod(interval: Interval, of: Particulars): string | null {

@@ -68,7 +68,7 @@ function conclude(bound: Owed, grounds: Grounds) {
 /** One limit that the clause says in full: which limit bound need not be said. */
 function isPlain({ duty }: Grounds): boolean {
   const [limit] = duty.limits;
-  const one = duty.limits.length === 1 && !duty.fallback && !duty.cappedBy && !duty.noLaterThan && !duty.startsAtAge;
+  const one = duty.limits.length === 1 && !duty.fallback && !duty.cappedBy && !duty.noLaterThan && !duty.begins;
   return one && limit !== undefined && isSaidInFull(limit);
 }
 

@@ -15,6 +15,14 @@ it.each([
   ['raft-pack', { facts: ['printed_expiry', 'replaced'], events: ['liferaft_service'] }],
   ['raft-9650', { facts: ['serviced'], attributes: ['makerIntervalMonths', 'packedContentsExpireOn', 'standard'] }],
   ['rig-coi', { facts: ['inspected'], events: ['inspection'] }],
+  [
+    'ins-survey',
+    {
+      facts: ['inspected', 'manufactured'],
+      tests: ['out_of_water'],
+      attributes: ['insurerFirstSurveyMonths', 'insurerIntervalMonths'],
+    },
+  ],
   ['pyro-us-mfr', { facts: ['manufactured', 'printed_expiry'] }],
   [
     'raft-ca',

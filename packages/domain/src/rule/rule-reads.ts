@@ -44,7 +44,7 @@ const PARTS: PartReaders = {
   cappedBy: (limits) => merge(limits.map(readsOfLimit)),
   noLaterThan: (limits) => merge(limits.map(readsOfLimit)),
   fallback: (limits) => merge(limits.map(readsOfLimit)),
-  startsAtAge: () => reads({ facts: ['manufactured'] }),
+  begins: ({ from, plus }) => merge([readsOfStart(from), readsOfInterval(plus)]),
   window: () => NOTHING,
   extension: (extension) => {
     switch (extension.kind) {

@@ -161,8 +161,8 @@ export type Duty = {
   readonly noLaterThan?: readonly Limit[];
   /** Counted only when none of `limits` gives a day. */
   readonly fallback?: readonly Limit[];
-  /** No date before this age, counted from manufacture; with nothing done yet, that age is the date. */
-  readonly startsAtAge?: PeriodText;
+  /** The duty begins then and has no date before; with nothing done yet, that is the date. */
+  readonly begins?: { readonly from: 'manufactured' | 'installed'; readonly plus: Interval };
   readonly window?: { readonly before: PeriodText; readonly after: PeriodText };
   readonly extension?: Extension;
   /** What is dated is itself out of date after the day: a flare, not a service. */

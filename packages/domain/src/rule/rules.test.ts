@@ -14,8 +14,10 @@ const limitsOf = (rule: Rule): Limit[] =>
     ...(duty.noLaterThan ?? []),
     ...(duty.fallback ?? []),
   ]);
-const intervalsOf = (rule: Rule): Interval[] =>
-  limitsOf(rule).flatMap((limit) => (limit.kind === 'after' ? [limit.plus] : []));
+const intervalsOf = (rule: Rule): Interval[] => [
+  ...limitsOf(rule).flatMap((limit) => (limit.kind === 'after' ? [limit.plus] : [])),
+  ...rule.duties.flatMap(({ begins }) => (begins ? [begins.plus] : [])),
+];
 
 function periodsOf(interval: Interval): PeriodText[] {
   switch (interval.kind) {

@@ -15,7 +15,7 @@ export const HULL_KINDS: readonly ItemKind[] = [
       manufactured: "the builder's plate, or the hull identification number",
       inspected: "the surveyor's report or the inspector's record",
     },
-    attributes: ['saltWaterOverThreeMonths', 'insurerIntervalMonths'],
+    attributes: ['saltWaterOverThreeMonths', 'insurerFirstSurveyMonths', 'insurerIntervalMonths'],
   },
   {
     id: 'antifouling',

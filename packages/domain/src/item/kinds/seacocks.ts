@@ -11,6 +11,6 @@ export const SEACOCK_KINDS: readonly ItemKind[] = [
       inspected: "the surveyor's or yard's report",
       tested: 'the log book',
     },
-    attributes: [],
+    attributes: ['fittingMaterial'],
   },
 ];

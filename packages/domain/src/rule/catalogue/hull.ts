@@ -66,18 +66,15 @@ export const HULL_RULES: readonly Rule[] = [
       address: 'https://www.adrianstoneyachtsurveys.co.uk/insurance-survey',
       status: 'second_hand',
     },
-    alsoAsks: [
-      'The survey counts when the insurer has accepted its report.',
-      'An insurer who wants the first survey at another age than twenty years is not worked out here.',
-    ],
+    alsoAsks: ['The survey counts when the insurer has accepted its report.'],
     duties: [
       {
         id: 'survey',
         action: { kind: 'inspect', words: 'Have a surveyor make a condition survey out of the water for the insurer' },
         inWords:
-          "Insurers commonly ask for a survey out of the water at about 20 years of age and every 5 years after that, or at the insurer's own interval",
+          "Insurers commonly ask for a survey out of the water at about 20 years of age and every 5 years after that, or at the insurer's own age and interval",
         limits: [sinceLastDone(ownFigure('insurerIntervalMonths', 'P5Y'))],
-        startsAtAge: 'P20Y',
+        begins: { from: 'manufactured', plus: ownFigure('insurerFirstSurveyMonths', 'P20Y') },
         resets: [{ act: 'inspected', tests: ['out_of_water'], by: ['surveyor'] }],
       },
     ],

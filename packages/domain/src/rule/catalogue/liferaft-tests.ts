@@ -55,7 +55,7 @@ export const LIFERAFT_TEST_RULES: readonly Rule[] = [
         action: { kind: 'test', words: 'Have the necessary-additional-pressure test done at the service' },
         inWords: 'From the end of its tenth year a liferaft has a necessary-additional-pressure test every year',
         limits: [{ kind: 'after', from: 'last_done', plus: { kind: 'fixed', period: 'P1Y' } }],
-        startsAtAge: 'P10Y',
+        begins: { from: 'manufactured', plus: { kind: 'fixed', period: 'P10Y' } },
         resets: [
           { act: 'tested', tests: ['necessary_additional_pressure'], by: STATION },
           { act: 'serviced', tests: ['necessary_additional_pressure'], by: STATION },
