@@ -2,7 +2,7 @@
 import { type Day, formatDay, parseDay } from '../calendar/day.ts';
 import { parseRecordedDate, type RecordedDate } from '../calendar/recorded-date.ts';
 import type { SchemeId } from '../rule/scheme.ts';
-import type { VesselEvent, VesselEventKind } from '../vessel/situation.ts';
+import type { Situation, VesselEvent, VesselEventKind } from '../vessel/situation.ts';
 import type { Capacity, Fact, FactKind } from './fact.ts';
 import type { ItemKindId } from './item-kind.ts';
 import type { Obligation } from './obligation.ts';
@@ -44,11 +44,26 @@ export function held(event: VesselEventKind, on: string): VesselEvent {
   return { ...planned(event, on), planned: false };
 }
 
+/** Laid up ashore and dismantled from that day, unless told otherwise. */
+export function situation(from: string, more: Partial<Omit<Situation, 'from'>> = {}): Situation {
+  return {
+    id: `situation ${from}`,
+    from: day(from),
+    place: 'ashore',
+    use: 'laid_up',
+    dismantled: true,
+    underRepair: false,
+    recordedAt: '2000-01-01T00:00:00Z',
+    ...more,
+  };
+}
+
 export type Question = {
   readonly kind: ItemKindId;
   readonly schemes?: readonly SchemeId[];
   readonly facts?: readonly Fact[];
   readonly attributes?: Attributes;
+  readonly situations?: readonly Situation[];
   readonly events?: readonly VesselEvent[];
   readonly cut?: Cut;
 };
@@ -58,10 +73,11 @@ export function owed({
   schemes = [],
   facts = [],
   attributes = {},
+  situations = [],
   events = [],
   cut,
 }: Question): readonly Obligation[] {
-  return workOutObligations({ kind, attributes, facts }, { schemes, situations: [], events }, cut);
+  return workOutObligations({ kind, attributes, facts }, { schemes, situations, events }, cut);
 }
 
 /** The one obligation under the rule (and duty, where it has several). */
