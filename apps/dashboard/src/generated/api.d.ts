@@ -756,7 +756,7 @@ export interface components {
              * @description Which test, service or examination, where a rule tells them apart.
              * @enum {string}
              */
-            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "details_confirmed" | "discharge";
+            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "coolant" | "belts" | "belt_inspection" | "details_confirmed" | "discharge";
             /**
              * Format: date
              * @description `extended`: the last day the permission covers. An inspection or test that did not pass: the day by which whoever did it wants it put right.
@@ -1187,7 +1187,7 @@ export interface components {
              * @description Which test, service or examination, where a rule tells them apart.
              * @enum {string}
              */
-            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "details_confirmed" | "discharge";
+            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "coolant" | "belts" | "belt_inspection" | "details_confirmed" | "discharge";
             /**
              * Format: date
              * @description `extended`: the last day the permission covers. An inspection or test that did not pass: the day by which whoever did it wants it put right.
@@ -1582,7 +1582,7 @@ export interface components {
             /** @enum {string} */
             act: "manufactured" | "installed" | "printed_expiry" | "inspected" | "serviced" | "tested" | "replaced" | "overhauled" | "extended" | "activated" | "moved" | "meter" | "withdrawn";
             by: ("owner_or_skipper" | "crew" | "competent_person" | "surveyor" | "marine_inspector" | "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "yard" | "liferaft_service_station" | "lifejacket_service_station" | "hydrostatic_release_service_station" | "shore_based_maintenance_provider" | "radio_surveyor" | "fire_equipment_technician" | "compass_adjuster" | "measurement_surveyor" | "registered_examiner" | "maker")[];
-            tests?: ("visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "details_confirmed" | "discharge")[];
+            tests?: ("visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "coolant" | "belts" | "belt_inspection" | "details_confirmed" | "discharge")[];
         };
         /**
          * @description What somebody may do. Every role reads; `viewer` changes nothing; the register is kept by `owner` and `manager`.
@@ -1663,7 +1663,7 @@ export interface components {
             events: ("inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale" | "alteration" | "gas_system_change")[];
             facts: ("manufactured" | "installed" | "printed_expiry" | "inspected" | "serviced" | "tested" | "replaced" | "overhauled" | "extended" | "activated" | "moved" | "meter" | "withdrawn")[];
             situations: ("place" | "use" | "dismantled" | "underRepair")[];
-            tests: ("visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "details_confirmed" | "discharge")[];
+            tests: ("visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "coolant" | "belts" | "belt_inspection" | "details_confirmed" | "discharge")[];
         };
         /**
          * @example {
@@ -1821,7 +1821,7 @@ export interface components {
              * @description Which test, service or examination, where a rule tells them apart.
              * @enum {string}
              */
-            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "details_confirmed" | "discharge";
+            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "coolant" | "belts" | "belt_inspection" | "details_confirmed" | "discharge";
             /**
              * Format: date
              * @description `extended`: the last day the permission covers. An inspection or test that did not pass: the day by which whoever did it wants it put right.
@@ -1964,7 +1964,7 @@ export interface components {
             movesTo: components["schemas"]["CalendarDay"] | null;
             plus: components["schemas"]["Duration"] | null;
             /** @enum {string} */
-            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "details_confirmed" | "discharge";
+            test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "coolant" | "belts" | "belt_inspection" | "details_confirmed" | "discharge";
         };
     };
     responses: never;

@@ -108,6 +108,9 @@ export const testWords: Record<TestCode, string> = {
   battery: 'battery change',
   oil_and_filter: 'oil and filter change',
   impeller: 'impeller change',
+  coolant: 'coolant change',
+  belts: 'belt change',
+  belt_inspection: 'inspection of the belts',
   details_confirmed: 'details confirmed or amended',
   discharge: 'discharge',
 };

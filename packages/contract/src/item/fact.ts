@@ -50,6 +50,9 @@ export const TEST_CODES = [
   'battery',
   'oil_and_filter',
   'impeller',
+  'coolant',
+  'belts',
+  'belt_inspection',
   'details_confirmed',
   'discharge',
 ] as const;

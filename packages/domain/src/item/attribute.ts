@@ -33,6 +33,11 @@ export const ATTRIBUTE_IDS = [
   'multiSeason',
   'fittingMaterial',
   'insurerFirstSurveyMonths',
+  'coolantIntervalMonths',
+  'coolantHours',
+  'beltInspectionHours',
+  'beltLifeMonths',
+  'beltHours',
 ] as const;
 export type AttributeId = (typeof ATTRIBUTE_IDS)[number];
 
@@ -251,6 +256,36 @@ export const ATTRIBUTES: { readonly [Id in AttributeId]: Attribute } = {
     type: MONTHS,
     words: "age in months at which the vessel's own insurer first asks for a survey",
     whereFound: "the insurer's letter or the policy's conditions",
+  },
+  coolantIntervalMonths: {
+    id: 'coolantIntervalMonths',
+    type: MONTHS,
+    words: "maker's months between coolant changes",
+    whereFound: "the engine maker's book",
+  },
+  coolantHours: {
+    id: 'coolantHours',
+    type: HOURS,
+    words: "maker's running hours between coolant changes",
+    whereFound: "the engine maker's book",
+  },
+  beltInspectionHours: {
+    id: 'beltInspectionHours',
+    type: HOURS,
+    words: "maker's running hours between inspections of the belts",
+    whereFound: "the engine maker's book",
+  },
+  beltLifeMonths: {
+    id: 'beltLifeMonths',
+    type: MONTHS,
+    words: "maker's months between belt changes",
+    whereFound: "the engine maker's book",
+  },
+  beltHours: {
+    id: 'beltHours',
+    type: HOURS,
+    words: "maker's running hours between belt changes",
+    whereFound: "the engine maker's book",
   },
 };
 

@@ -10,7 +10,8 @@ import { factInWords, resetInWords } from './words.ts';
 
 export function countRunningHours(limit: Extract<Limit, { kind: 'running_hours' }>, grounds: Grounds): LimitCount {
   const { words, whereFound: place } = ATTRIBUTES[limit.attribute];
-  const hours = wholeNumberOf(grounds.attributes, limit.attribute);
+  const own = wholeNumberOf(grounds.attributes, limit.attribute);
+  const hours = own ?? limit.otherwise ?? null;
   if (hours === null) return notCounted(limit, grounds, { what: words, whereFound: place });
   const { fact } = grounds.last;
   if (!fact) return notCounted(limit, grounds, missingLast(grounds));
@@ -29,10 +30,14 @@ export function countRunningHours(limit: Extract<Limit, { kind: 'running_hours' 
         on: projection.on,
         factIds: [fact.id, projection.rate.from.factId, projection.rate.to.factId],
         basis: factInWords(fact),
-        assumed: grounds.last.assumed,
+        assumed: [...grounds.last.assumed, ...(own === null ? [countedInstead(words, hours)] : [])],
         doubts: [estimate(projection.rate)],
       };
   }
+}
+
+function countedInstead(words: string, hours: number): string {
+  return `Not on record: ${words}. Counted instead: ${hours} hours.`;
 }
 
 function readingsMissing(grounds: Grounds): Missing {

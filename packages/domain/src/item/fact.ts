@@ -59,6 +59,9 @@ export const TESTS = [
   'battery',
   'oil_and_filter',
   'impeller',
+  'coolant',
+  'belts',
+  'belt_inspection',
   'details_confirmed',
   'discharge',
 ] as const;

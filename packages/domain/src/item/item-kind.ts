@@ -60,8 +60,6 @@ export const ITEM_KIND_IDS = [
   'gas_detector',
   'carbon_monoxide_alarm',
   'gas_locker_drain',
-  'engine_coolant',
-  'engine_belt',
   'engine_anode',
   'saildrive_seal',
   'seacock',

@@ -36,12 +36,15 @@ const TEST_WORDS: Record<TestKind, string> = {
   battery: 'battery change',
   oil_and_filter: 'oil and filter change',
   impeller: 'impeller change',
+  coolant: 'coolant change',
+  belts: 'belt change',
+  belt_inspection: 'inspection of the belts',
   details_confirmed: 'confirmation of the details',
   discharge: 'discharge',
 };
 
 /** Services that are called by what was done rather than by the service. */
-const CHANGES: ReadonlySet<TestKind> = new Set(['battery', 'oil_and_filter', 'impeller']);
+const CHANGES: ReadonlySet<TestKind> = new Set(['battery', 'oil_and_filter', 'impeller', 'coolant', 'belts']);
 
 /** The act as a thing: "the service", "the gas-inflation test". */
 const ACT_WORDS: Record<FactKind, string> = {

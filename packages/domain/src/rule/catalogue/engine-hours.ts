@@ -1,5 +1,5 @@
 import type { Rule } from '../rule.ts';
-import { every, NO_SOURCE, sinceLastDone, sinceLastOrFitted } from './shapes.ts';
+import { every, NO_SOURCE, ownFigure, sinceFitted, sinceLastDone, sinceLastOrFitted } from './shapes.ts';
 
 export const ENGINE_HOURS_RULES: readonly Rule[] = [
   {
@@ -38,6 +38,66 @@ export const ENGINE_HOURS_RULES: readonly Rule[] = [
         limits: [sinceLastDone(every('P1Y')), { kind: 'running_hours', attribute: 'impellerHours' }],
         fallback: sinceLastOrFitted(every('P1Y'), 'impeller change').fallback ?? [],
         resets: [{ act: 'serviced', tests: ['impeller'], by: [] }],
+      },
+    ],
+    checks: [],
+  },
+  {
+    id: 'eng-cool',
+    scheme: 'common_practice',
+    weight: 'common_practice',
+    kinds: ['engine'],
+    inWords:
+      "Coolant is changed at the interval in the maker's book, by months or by running hours, whichever is first. Two to five years are often heard, by the coolant: a range is no figure, so none is counted.",
+    source: NO_SOURCE,
+    duties: [
+      {
+        id: 'coolant_change',
+        action: { kind: 'service', words: 'Change the coolant, with the engine cold' },
+        inWords: "Coolant is changed at the maker's interval by months or running hours, whichever is first",
+        limits: [
+          sinceLastDone(ownFigure('coolantIntervalMonths')),
+          { kind: 'running_hours', attribute: 'coolantHours' },
+        ],
+        fallback: [sinceFitted(ownFigure('coolantIntervalMonths'))],
+        resets: [{ act: 'serviced', tests: ['coolant'], by: [] }],
+      },
+    ],
+    checks: [],
+  },
+  {
+    id: 'eng-belt',
+    scheme: 'common_practice',
+    weight: 'common_practice',
+    kinds: ['engine'],
+    inWords:
+      "Belts are inspected every year or 100 running hours, and renewed about every two years or 500 running hours, whichever is first. The figures of the maker's book take their place.",
+    source: NO_SOURCE,
+    duties: [
+      {
+        id: 'belt_inspection',
+        action: { kind: 'inspect', words: 'Inspect the belts, with the engine stopped: tension, cracks, glazing' },
+        inWords: 'Belts are inspected every year or 100 running hours, whichever is first',
+        limits: [
+          sinceLastDone(every('P1Y')),
+          { kind: 'running_hours', attribute: 'beltInspectionHours', otherwise: 100 },
+        ],
+        fallback: sinceLastOrFitted(every('P1Y'), 'inspection of the belts').fallback,
+        resets: [
+          { act: 'inspected', tests: ['belt_inspection'], by: [] },
+          { act: 'serviced', tests: ['belts'], by: [] },
+        ],
+      },
+      {
+        id: 'belt_change',
+        action: { kind: 'service', words: 'Change the belts, with the engine stopped' },
+        inWords: 'Belts are renewed about every 2 years or 500 running hours, whichever is first',
+        limits: [
+          sinceLastDone(ownFigure('beltLifeMonths', 'P2Y')),
+          { kind: 'running_hours', attribute: 'beltHours', otherwise: 500 },
+        ],
+        fallback: [sinceFitted(ownFigure('beltLifeMonths', 'P2Y'))],
+        resets: [{ act: 'serviced', tests: ['belts'], by: [] }],
       },
     ],
     checks: [],

@@ -1,59 +1,10 @@
 import type { Capacity } from '../../item/fact.ts';
 import type { Rule } from '../rule.ts';
-import { every, NO_SOURCE, ownFigure, sinceFitted, sinceLastOrFitted } from './shapes.ts';
+import { NO_SOURCE, ownFigure, sinceFitted, sinceLastOrFitted } from './shapes.ts';
 
 const ENGINEER: readonly Capacity[] = ['marine_engineer', 'yard'];
 
 export const ENGINE_RULES: readonly Rule[] = [
-  {
-    id: 'eng-cool',
-    scheme: 'common_practice',
-    weight: 'common_practice',
-    kinds: ['engine_coolant'],
-    inWords:
-      "Coolant is changed at the maker's interval. Two to five years are often heard, by the coolant: none of them is counted.",
-    source: NO_SOURCE,
-    alsoAsks: [
-      'Where the maker gives running hours too, whichever comes first counts: the hours are not worked out here.',
-    ],
-    duties: [
-      {
-        id: 'replacement',
-        action: { kind: 'replace', words: 'Have the coolant changed' },
-        inWords: "Coolant is changed at the maker's interval",
-        limits: [sinceFitted(ownFigure('makerIntervalMonths'))],
-        resets: [{ act: 'replaced', by: ENGINEER }],
-      },
-    ],
-    checks: [],
-  },
-  {
-    id: 'eng-belt',
-    scheme: 'common_practice',
-    weight: 'common_practice',
-    kinds: ['engine_belt'],
-    inWords:
-      'A belt is inspected every year or 100 running hours, and renewed about every two years or 500 running hours, whichever is first.',
-    source: NO_SOURCE,
-    alsoAsks: ['The 100 and 500 running hours are not worked out here.'],
-    duties: [
-      {
-        id: 'inspection',
-        action: { kind: 'inspect', words: 'Inspect the belt: tension, cracks, glazing' },
-        inWords: 'A belt is inspected every year',
-        ...sinceLastOrFitted(every('P1Y'), 'inspection'),
-        resets: [{ act: 'inspected', by: ENGINEER }],
-      },
-      {
-        id: 'replacement',
-        action: { kind: 'replace', words: 'Have the belt renewed' },
-        inWords: 'A belt is renewed at the life that its maker gives it, else about every 2 years',
-        limits: [sinceFitted(ownFigure('makerLifeMonths', 'P2Y'))],
-        resets: [{ act: 'replaced', by: ENGINEER }],
-      },
-    ],
-    checks: [],
-  },
   {
     id: 'eng-anode',
     scheme: 'common_practice',

@@ -39,9 +39,12 @@ export const SAFETY_ON_DECK_RULES: readonly Rule[] = [
         id: 'battery',
         action: { kind: 'replace', words: 'Replace the light or its battery' },
         inWords: 'A lifebuoy or danbuoy light is good until the date on its battery',
-        limits: [{ kind: 'printed' }],
+        limits: [{ kind: 'printed', renewedByReset: true }],
         expires: true,
-        resets: [{ act: 'replaced', by: [] }],
+        resets: [
+          { act: 'serviced', tests: ['battery'], by: [] },
+          { act: 'replaced', by: [] },
+        ],
       },
       {
         id: 'test',

@@ -49,6 +49,11 @@ const DATED_DUTIES: readonly Duty[] = [
     action: { kind: 'replace', words: 'Replace the battery' },
     inWords: 'A dated battery is replaced at the first annual inspection after its date, an undated one at each',
     onlyFor: BATTERIES,
+    limits: [{ kind: 'printed', renewedByReset: true }],
+    resets: [
+      { act: 'serviced', tests: ['battery'], by: [] },
+      { act: 'replaced', by: [] },
+    ],
     fallback: [{ kind: 'next_event', event: 'inspection' }],
   },
 ];
