@@ -101,6 +101,39 @@ describe('a duty that begins some time after fitting', () => {
   });
 });
 
+describe('a limit that closes the window', () => {
+  const survey = (test: 'initial_survey' | 'annual_survey', on: string) =>
+    fact('inspected', on, { id: on, test, by: 'surveyor' });
+  const annual = (...done: string[]) =>
+    owedUnder('annual-ukwb', {
+      kind: 'workboat_certificate',
+      schemes: ['uk_workboat'],
+      facts: [survey('initial_survey', '2024-05-20'), ...done.map((on) => survey('annual_survey', on))],
+    });
+
+  it.each([
+    ['later than the window changes nothing', [], '2025-05-20', '2025-08-19', [['2025-05-20', '2025-08-19']]],
+    ['inside the window ends it', ['2025-04-01'], '2026-05-20', '2026-06-30', [['2026-05-20', '2026-06-30']]],
+    ['on its first day leaves that day', ['2025-02-21'], '2026-05-20', '2026-05-20', [['2026-05-20', '2026-05-20']]],
+    ['before the window binds itself, and no window is left', ['2025-02-10'], '2026-05-09', '2026-05-09', undefined],
+  ])('%s', (_, done, dueOn, overdueAfter, windows) => {
+    expect(datesOf(annual(...done))).toEqual({ dueOn, overdueAfter, ...(windows && { windows }) });
+  });
+
+  it('is shown beside the anniversary, whichever binds', () => {
+    const limits = ({ binds, alsoCounted }: ReturnType<typeof annual>['explanation']) =>
+      [binds, ...alsoCounted].map((counted) => counted?.limit);
+    expect(limits(annual('2025-04-01').explanation)).toEqual([
+      'the anniversary on 20 May 2026',
+      '15 months beginning with the last annual survey',
+    ]);
+    expect(limits(annual('2025-02-10').explanation)).toEqual([
+      '15 months beginning with the last annual survey',
+      'the anniversary on 20 May 2026',
+    ]);
+  });
+});
+
 describe('a limit that only shortens', () => {
   const attributes = { standard: 'iso_9650', makerIntervalMonths: 36, packedContentsExpireOn: '2027-08' };
   const raft = (more: Partial<Question>): Question => ({

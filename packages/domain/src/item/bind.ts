@@ -29,13 +29,19 @@ export function bindEarliest(grounds: Grounds): Bound {
   if (begins && isKnown(begins) && !grounds.last.fact) {
     return earliest([begins, ...limits.filter(isKnown).map((each) => notBefore(begins, each))]);
   }
-  if (limits.some(isKnown)) {
+  const fallback = [...(begins && !isDoneSince(begins, grounds) ? [begins] : []), ...count(duty.fallback)];
+  if (limits.some(isKnown) && (limits.some(isKnownOfOld) || !fallback.some(isKnown))) {
     const caps = count(duty.cappedBy).filter(isKnown);
     const known = [...limits, ...caps].map((each) => (begins ? notBefore(begins, each) : each));
     return earliest(known, count(duty.noLaterThan));
   }
-  const fallback = [...(begins && !isDoneSince(begins, grounds) ? [begins] : []), ...count(duty.fallback)];
-  return fallback.some(isKnown) ? earliest(fallback) : { kind: 'unknown', others: [...limits, ...fallback] };
+  const instead = [...fallback, ...limits.filter(isKnown)];
+  return instead.some(isKnown) ? earliest(instead) : { kind: 'unknown', others: [...limits, ...fallback] };
+}
+
+/** A trigger comes on top: what it dates was owed before it, and its own day takes no other's place. */
+function isKnownOfOld(count: LimitCount): boolean {
+  return isKnown(count) && count.source.kind !== 'triggered';
 }
 
 function isKnown(count: LimitCount): boolean {

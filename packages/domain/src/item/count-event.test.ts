@@ -35,6 +35,17 @@ describe('a duty that something triggers', () => {
     expect(datesOf(owedUnder('lpg-test', gas({ facts: [tested, failed] })))).toMatchObject({ dueOn: '2027-03-01' });
   });
 
+  it('does not take the place of a first date that is counted from fitting', () => {
+    const compass = (event: string) =>
+      owedUnder('compass', {
+        kind: 'steering_compass',
+        facts: [fact('installed', '2024-05-01')],
+        events: [held('alteration', event)],
+      });
+    expect(datesOf(compass('2026-05-02'))).toMatchObject({ dueOn: '2026-05-01' });
+    expect(datesOf(compass('2026-04-30'))).toMatchObject({ dueOn: '2026-04-30' });
+  });
+
   it('that nothing has triggered is not owed at all', () => {
     expect(owed({ kind: 'tonnage_certificate', facts: [fact('installed', '2015-03-01')] })).toEqual([]);
   });

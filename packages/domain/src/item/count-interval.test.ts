@@ -24,6 +24,11 @@ describe('a fixed interval', () => {
     expect(reached(life('P17M'), '2025-09-30')).toMatchObject({ on: '2027-02-28', period: 'P17M' });
   });
 
+  it('ends the day before where the period begins with the day', () => {
+    expect(reached(life('P15M'), '2024-05-20', raft(), 'beginning_with')).toMatchObject({ on: '2025-08-19' });
+    expect(reached(life('P1M'), '2024-03-31', raft(), 'beginning_with')).toMatchObject({ on: '2024-04-30' });
+  });
+
   it('ends with the month where the rule works in whole months', () => {
     expect(reached(life('P4Y'), '2022-05-01', raft(), 'whole_months')).toMatchObject({ on: '2026-05-31' });
     expect(reached(life('P4Y'), '2022-05-15', raft(), 'whole_months')).toMatchObject({ on: '2026-05-31' });

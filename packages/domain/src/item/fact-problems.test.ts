@@ -23,6 +23,16 @@ describe('refused, because it cannot be', () => {
     ['an extension without an end', fact('extended', '2026-06-01'), '/until'],
     ['an extension that ends before it begins', fact('extended', '2026-06-01', { until: day('2026-05-31') }), '/until'],
     ['an extension absurdly long', fact('extended', '2026-06-01', { until: day('2099-05-31') }), '/until'],
+    [
+      'a survey that passed, with a day to put it right',
+      fact('inspected', '2026-06-01', { until: day('2026-07-31') }),
+      '/until',
+    ],
+    [
+      'a survey to be put right before it was held',
+      fact('inspected', '2026-06-01', { until: day('2026-05-31'), outcome: 'failed' }),
+      '/until',
+    ],
     ['a service that runs until a day', fact('serviced', '2026-06-01', { until: day('2026-07-31') }), '/until'],
     ['a meter fact without a reading', fact('meter', '2026-06-01'), '/reading'],
     ['a negative reading', fact('meter', '2026-06-01', { reading: { value: -1, unit: 'hours' } }), '/reading/value'],
@@ -89,6 +99,11 @@ describe('accepted without a doubt', () => {
       'an older meter reading, entered late',
       fact('meter', '2026-04-01', { reading: { value: 5, unit: 'hours' } }),
       [fact('meter', '2026-05-01', { reading: { value: 10, unit: 'hours' } })],
+    ],
+    [
+      'a survey that failed, with a day to put it right',
+      fact('inspected', '2026-06-01', { until: day('2026-07-31'), outcome: 'failed' }),
+      [],
     ],
     ['an extension into the future', fact('extended', '2026-06-01', { until: day('2026-10-01') }), []],
   ])('%s', (_, added, facts) => {

@@ -5,7 +5,9 @@ import { limitInWords } from './limit-words.ts';
 const wordsOf = (ruleId: string, dutyId: string) => {
   const duty = findRule(ruleId)?.duties.find(({ id }) => id === dutyId);
   if (!duty) throw new Error(`no duty ${dutyId} of ${ruleId}`);
-  return [...duty.limits, ...(duty.cappedBy ?? []), ...(duty.fallback ?? [])].map((limit) => limitInWords(limit, duty));
+  return [...duty.limits, ...(duty.cappedBy ?? []), ...(duty.noLaterThan ?? []), ...(duty.fallback ?? [])].map(
+    (limit) => limitInWords(limit, duty),
+  );
 };
 
 it.each([
@@ -22,6 +24,32 @@ it.each([
   ['fe-fixed', 'hoses', ["10 years after day on which the system's hoses were fitted", '10 years after fitting']],
   ['rig-coi', 'inspection', ['the next inspection']],
   ['keelbolt', 'haul_out', ['the next haul-out']],
+  ['cert-ukwb', 'certificate', ['the last day of the workboat certificate']],
+  [
+    'annual-ukwb',
+    'annual_survey',
+    ['the next anniversary of the workboat certificate', '15 months beginning with the last annual survey'],
+  ],
+  ['inter-ukwb', 'intermediate_survey', ['36 months beginning with the first day of the workboat certificate']],
+  ['hssc-inter', 'intermediate_survey', ['the last of the anniversaries 2 and 3 of the certificate']],
+  ['epirb-ann', 'annual_test', ['next anniversary date of the certificate']],
+  ['epirb-bat', 'battery', ['the date printed on it', 'at once after it was used']],
+  [
+    'rig-osr',
+    'structural_inspection',
+    ['a race start within 24 months of the last inspection', 'at once after a grounding'],
+  ],
+  [
+    'eng-oil',
+    'oil_change',
+    [
+      '1 year after the last oil and filter change',
+      "maker's running hours between oil and filter changes",
+      '1 year after fitting',
+    ],
+  ],
+  ['deficient', 'rectification', ['the day that the surveyor set']],
+  ['bss-re', 're_examination', ['3 months after the inspection that did not pass']],
 ])('says the limits of %s, %s', (ruleId, duty, words) => {
   expect(wordsOf(ruleId, duty)).toEqual(words);
 });

@@ -30,6 +30,22 @@ describe('what would move the date', () => {
     expect(explanation.wouldChangeIt).toContainEqual({ act: 'withdrawn', by: [], plus: null });
   });
 
+  it('counts beside what only a trigger would hasten, and back from a race too', () => {
+    const gas = owedUnder('lpg-test', { kind: 'gas_installation' });
+    expect(gas.explanation.wouldChangeIt).toMatchObject([{ act: 'tested', test: 'tightness', plus: 'P1Y' }]);
+    const keel = owedUnder('rig-osr', { kind: 'keel_and_rudder', schemes: ['offshore_racing'] });
+    expect(keel.explanation.wouldChangeIt).toMatchObject([{ act: 'inspected', plus: 'P24M' }]);
+  });
+
+  it('is left open where a certificate, its closing limit or running hours decide too', () => {
+    const plusses = ({ explanation }: ReturnType<typeof owedUnder>) =>
+      explanation.wouldChangeIt.map(({ plus }) => plus);
+    const boat = { kind: 'workboat_certificate', schemes: ['uk_workboat'] } as const;
+    expect(plusses(owedUnder('annual-ukwb', boat))).toEqual([null, null, null, null]);
+    expect(plusses(owedUnder('cert-ukwb', boat))).toEqual([null]);
+    expect(plusses(owedUnder('eng-oil', { kind: 'engine' }))).toEqual([null]);
+  });
+
   it("is not told in figures where the day of the act, the raft's age or an own figure decides as well", () => {
     const plus = (ruleId: string, question: Parameters<typeof owedUnder>[1]) =>
       owedUnder(ruleId, question, ruleId === 'raft-ext30' ? 'service' : undefined).explanation.wouldChangeIt[0]?.plus;

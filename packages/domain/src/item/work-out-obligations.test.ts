@@ -118,6 +118,45 @@ describe('an obligation', () => {
     expect(extinguisher(before, used, after).explanation.doubts).toEqual([]);
   });
 
+  it.each([
+    ['owner_statement', "Fitted on 1 May 2025: it rests on the owner's word alone."],
+    ['unknown', 'Fitted on 1 May 2025: what it rests on is not recorded.'],
+  ] as const)('is in doubt where the evidence of its date is "%s"', (evidence, doubt) => {
+    const facts = [fact('installed', '2025-05-01', { evidence })];
+    expect(owedUnder('lpg-reg', { kind: 'gas_regulator', facts }).explanation.doubts).toEqual([doubt]);
+  });
+
+  it.each(['certificate', 'stamped', 'printed', 'record'] as const)('is not where the evidence is "%s"', (evidence) => {
+    const facts = [fact('installed', '2025-05-01', { evidence })];
+    expect(owedUnder('lpg-reg', { kind: 'gas_regulator', facts }).explanation.doubts).toEqual([]);
+  });
+
+  it('is in doubt while the thing has been moved and nothing shows it back, its dates as they were', () => {
+    const moved = fact('moved', '2026-02-01', { note: 'to the station' });
+    const away = owedUnder('raft-solas', raft({ facts: [serviced, moved] }));
+    expect(datesOf(away)).toEqual(datesOf(owedUnder('raft-solas', raft())));
+    expect(away.explanation.doubts).toEqual([
+      'Moved on 1 February 2026 (to the station), and nothing later shows it aboard: what is lent in its place is another item.',
+    ]);
+    const seen = fact('inspected', '2026-02-20', { by: 'crew' });
+    expect(owedUnder('raft-solas', raft({ facts: [serviced, moved, seen] })).explanation.doubts).toEqual([]);
+  });
+
+  it('of safety gear that nothing gives a date counts as not carried, and says so', () => {
+    const flare: Question = { kind: 'hand_flare', schemes: ['us_recreational'] };
+    const said =
+      'There is no date to go by: count it as not carried until there is dated evidence (Queensland s 41 (historic)).';
+    expect(owedUnder('pyro-us-rec', flare).explanation.doubts).toContain(said);
+    const dated = { ...flare, facts: [fact('printed_expiry', '2027-01')] };
+    expect(owedUnder('pyro-us-rec', dated).explanation.doubts).toEqual([]);
+    expect(owedUnder('lpg-reg', { kind: 'gas_regulator' }).explanation.doubts).toEqual([]);
+  });
+
+  it('of a raft with one date counts as carried, though another is missing', () => {
+    const made = raft({ facts: [fact('manufactured', '2024-06-20')] });
+    expect(owedUnder('raft-solas', made).explanation.doubts).toEqual([]);
+  });
+
   it('marks a fuel hose as suspect from ten years on', () => {
     const hose = owedUnder('hose-fuel', { kind: 'fuel_hose', facts: [fact('manufactured', '2016-05')] }, 'withdrawal');
     expect(datesOf(hose)).toMatchObject({ dueOn: '2036-05-01' });

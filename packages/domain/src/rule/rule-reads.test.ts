@@ -25,6 +25,33 @@ it.each([
   ],
   ['pyro-us-mfr', { facts: ['manufactured', 'printed_expiry'] }],
   [
+    'annual-ukwb',
+    {
+      facts: ['inspected', 'printed_expiry'],
+      tests: ['annual_survey', 'initial_survey', 'intermediate_survey', 'renewal_survey'],
+    },
+  ],
+  [
+    'hssc-renew',
+    {
+      facts: ['inspected', 'printed_expiry'],
+      tests: ['initial_survey', 'renewal_survey'],
+      attributes: ['expiryLessOneDay'],
+    },
+  ],
+  ['epirb-bat', { facts: ['activated', 'printed_expiry', 'serviced'], tests: ['battery'] }],
+  ['rig-osr', { facts: ['inspected'], events: ['grounding', 'race_start'] }],
+  [
+    'eng-oil',
+    {
+      facts: ['installed', 'meter', 'replaced', 'serviced'],
+      tests: ['oil_and_filter'],
+      attributes: ['oilChangeHours'],
+    },
+  ],
+  ['epirb-ann', { facts: ['tested'], tests: ['annual_test'], attributes: ['anniversaryDate', 'passengerShip'] }],
+  ['us-laidup', { facts: [], situations: ['dismantled', 'use'] }],
+  [
     'raft-ca',
     {
       facts: ['manufactured', 'serviced'],
