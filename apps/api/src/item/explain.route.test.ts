@@ -53,6 +53,47 @@ describe('POST /v1/due-dates/explain', () => {
     expect(body.items).toContainEqual(expect.objectContaining({ expiresOn: '2026-05-31', replaceBy: '2026-08-20' }));
   });
 
+  it('says on the day asked that a duty is suspended while she is laid up, and since when', async () => {
+    const viewer = await signedIn('viewer');
+    const laidUp = { place: 'ashore', use: 'laid_up', dismantled: true };
+    const afloat = { from: '2026-06-20', place: 'afloat', use: 'in_commission' };
+    const ask = async (asOf: string, situations: readonly object[]) => {
+      const { body } = await viewer.post<Explained>(PATH, {
+        kind: 'portable_extinguisher_foam',
+        schemes: ['us_sailing_school'],
+        facts: [{ fact: 'serviced', on: '2025-06-01', doneBy: { capacity: 'fire_equipment_technician' } }],
+        situations,
+        asOf,
+      });
+      return body.items.find(({ ruleId }) => ruleId === 'fe-us-school');
+    };
+
+    const suspended = await ask('2026-06-10', [{ ...laidUp, from: '2025-11-02' }, afloat]);
+    expect(suspended).toMatchObject({ dueOn: '2026-06-01', standing: 'overdue', suspendedFrom: '2025-11-02' });
+    expect(suspended?.explanation.sentence).toContain('it must be done before she returns to service');
+    expect(suspended).not.toHaveProperty('suspendedUntil');
+    const back = await ask('2026-07-01', [{ ...laidUp, from: '2025-11-02' }, afloat]);
+    expect(back).toMatchObject({ dueOn: '2026-06-01', standing: 'overdue' });
+    expect(back).not.toHaveProperty('suspendedFrom');
+  });
+
+  it('takes the day that a surveyor set with a survey that did not pass, and no other', async () => {
+    const viewer = await signedIn('viewer');
+    const survey = { fact: 'inspected', test: 'annual_survey', on: '2026-05-25', doneBy: { capacity: 'surveyor' } };
+    const ask = (more: object) =>
+      viewer.post<Explained & Problem>(PATH, {
+        kind: 'workboat_certificate',
+        schemes: ['uk_workboat'],
+        facts: [{ ...survey, until: '2026-08-31', ...more }],
+        asOf: '2026-06-01',
+      });
+
+    const { body } = await ask({ outcome: 'failed' });
+    expect(body.items).toContainEqual(expect.objectContaining({ ruleId: 'deficient', dueOn: '2026-08-31' }));
+    const { status, body: refused } = await ask({ outcome: 'passed' });
+    expect([status, refused.errors?.map(({ pointer }) => pointer)]).toEqual([422, ['/facts/0/until']]);
+  });
+
   it('takes today from the vessel’s place, or else from the organisation’s', async () => {
     const viewer = await signedIn('viewer', await mintOrganisation(pools, 'Pacific/Kiritimati'));
     const { asOf, ...undated } = RAFT;

@@ -61,6 +61,25 @@ describe('GET /v1/items/{itemId}/obligations', () => {
     expect(service(body)).toMatchObject({ dueOn: '2025-05-02', standing: 'overdue' });
   });
 
+  it('keeps since when a duty is suspended with what is stored, and tells it on days that lie in it', async () => {
+    const owner = await signedIn();
+    const vessel = await aVessel(owner.organisation.ctx(), ['us_sailing_school']);
+    const { item } = await anItem(owner.organisation.ctx(), vessel.id, 'portable_extinguisher_foam');
+    const ask = async (query = '') => {
+      const { body } = await owner.get<ObligationList>(`/v1/items/${item.id}/obligations${query}`);
+      return body.items.find(({ ruleId }) => ruleId === 'fe-us-school');
+    };
+    expect(await ask()).not.toHaveProperty('suspendedFrom');
+
+    const situations = `/v1/vessels/${vessel.id}/situations`;
+    await owner.post(situations, { from: '2026-10-01', place: 'ashore', use: 'laid_up', dismantled: true });
+    expect(await ask()).toMatchObject({ standing: 'unknown', suspendedFrom: '2026-10-01' });
+    expect(await ask('?asOf=2026-09-30')).not.toHaveProperty('suspendedFrom');
+
+    await owner.post(situations, { from: '2027-04-01', place: 'afloat', use: 'in_commission' });
+    expect(await ask()).toMatchObject({ suspendedFrom: '2026-10-01', suspendedUntil: '2027-03-31' });
+  });
+
   it('takes today from the vessel’s own place', async () => {
     const owner = await signedIn('owner', await mintOrganisation(pools, 'Pacific/Kiritimati'));
     const { body: vessel } = await owner.post<{ id: string }>('/v1/vessels', {

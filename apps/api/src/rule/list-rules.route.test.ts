@@ -38,6 +38,16 @@ describe('the catalogue', () => {
     expect(body.duties[0]?.resets).toContainEqual({ act: 'serviced', by: ['liferaft_service_station'] });
   });
 
+  it('says of a rule which attributes and situations it reads, and what each is', async () => {
+    const viewer = await signedIn('viewer');
+
+    const { body: oil } = await viewer.get<Rule>('/v1/rules/eng-oil');
+    const { body: laidUp } = await viewer.get<Rule>('/v1/rules/us-laidup');
+
+    expect(oil.reads.attributes).toMatchObject([{ name: 'oilChangeHours', type: 'number', is: 'hours' }]);
+    expect(laidUp.reads.situations).toEqual(['dismantled', 'use']);
+  });
+
   it('lists the rules of a scheme, and those for a kind', async () => {
     const viewer = await signedIn('viewer');
 
