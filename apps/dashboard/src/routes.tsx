@@ -14,6 +14,9 @@ import { NotHere } from './frame/not-here.tsx';
 import { AddPage } from './item/add-page.tsx';
 import { RecordPage } from './item/record-page.tsx';
 import { readRecordSearch } from './item/record-search.ts';
+import { RulePage } from './rule/rule-page.tsx';
+import { readRuleSearch } from './rule/rule-search.ts';
+import { RulesPage } from './rule/rules-page.tsx';
 import { VesselPage } from './vessel/vessel-page.tsx';
 import { readVesselSearch } from './vessel/vessel-search.ts';
 import { VesselsPage } from './vessel/vessels-page.tsx';
@@ -36,10 +39,12 @@ const record = createRoute({
   component: RecordPage,
 });
 const add = createRoute({ getParentRoute, path: '/vessels/$vesselId/add', component: AddPage });
+const rules = createRoute({ getParentRoute, path: '/rules', validateSearch: readRuleSearch, component: RulesPage });
+const rule = createRoute({ getParentRoute, path: '/rules/$ruleId', component: RulePage });
 
 /** Addresses are read by people: plain words, not JSON in quotes. */
 export const router = createRouter({
-  routeTree: root.addChildren([due, vessels, vessel, record, add]),
+  routeTree: root.addChildren([due, vessels, vessel, record, add, rules, rule]),
   parseSearch: parseSearchWith((value) => value),
   stringifySearch: stringifySearchWith(String),
   scrollRestoration: true,

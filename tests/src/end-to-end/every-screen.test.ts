@@ -60,6 +60,23 @@ const SCREENS: Record<string, (page: Page, fleet: SmallFleet) => Promise<void>> 
     await page.getByLabel('What kind of thing').selectOption('gas_hose');
     await page.getByText('licensed gas engineer').waitFor();
   },
+  rules: async (page) => {
+    await page.goto(`${app.address()}/rules`);
+    await page.getByRole('heading', { name: 'SOLAS', exact: true }).waitFor();
+  },
+  rule: async (page) => {
+    await page.goto(`${app.address()}/rules/raft-solas`);
+    await page.getByText('The same as a request').click();
+    await page.locator('.worked-example pre').waitFor();
+  },
+  'rule-of-many-things': async (page) => {
+    await page.goto(`${app.address()}/rules/fe-bs-insp`);
+    await page.locator('.worked').first().waitFor();
+  },
+  'rule-without-a-date': async (page) => {
+    await page.goto(`${app.address()}/rules/us-laidup`);
+    await page.getByText('Nothing with a date of its own.').waitFor();
+  },
   'not-here': async (page) => {
     await page.goto(`${app.address()}/no/such/page`);
     await page.getByRole('heading', { name: 'Nothing is kept' }).waitFor();

@@ -39,7 +39,11 @@ export function DueLine({ row, asAt, open, onTurn }: Props) {
           {row.dueOn ? <Day on={row.dueOn} /> : <span className="quiet">{strings.noDate}</span>}
         </td>
         <td className="cell-do">{row.action.words}</td>
-        <td className="cell-source quiet">{sourceInShort(row.reference)}</td>
+        <td className="cell-source quiet">
+          <Link to="/rules/$ruleId" params={{ ruleId: row.ruleId }} className="rule-link">
+            {sourceInShort(row.reference)}
+          </Link>
+        </td>
       </tr>
       {open && (
         <tr className="due-reasoning">

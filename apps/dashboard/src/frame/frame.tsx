@@ -54,6 +54,7 @@ function Pages() {
         )}
       </Link>
       <Link to="/vessels">{strings.vessels}</Link>
+      <Link to="/rules">{strings.rules}</Link>
     </nav>
   );
 }

@@ -6,7 +6,7 @@ export type ItemKind = components['schemas']['ItemKind'];
 type Rule = components['schemas']['Rule'];
 
 /** The catalogue changes with the program, never under a page that is open. */
-const FOR_GOOD = { staleTime: Number.POSITIVE_INFINITY, gcTime: Number.POSITIVE_INFINITY };
+export const FOR_GOOD = { staleTime: Number.POSITIVE_INFINITY, gcTime: Number.POSITIVE_INFINITY };
 
 export const itemKindsQuery = () =>
   queryOptions({

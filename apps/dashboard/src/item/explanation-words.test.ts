@@ -48,6 +48,6 @@ test('a figure without a source says so, and never borrows a clause', () => {
   const practice = { publication: null, clause: null, address: null, status: 'common_practice' as const };
   expect(sourceInShort(practice)).toBe('common practice, no source');
   expect(sourceInFull({ ...practice, publication: 'NFPA 10', clause: '7.3', status: 'second_hand' })).toBe(
-    'NFPA 10 7.3, read at second hand.',
+    'NFPA 10 7.3, quoted from another source.',
   );
 });

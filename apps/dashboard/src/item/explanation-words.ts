@@ -32,7 +32,8 @@ export function limitInWords({ limit, on }: Explanation['alsoCounted'][number]):
   return on ? `${what} → ${formatDay(on)}` : `${what}: ${strings.notOnRecord}`;
 }
 
-function orList(parts: readonly string[]): string {
+/** `a`, `a or b`, `a, b or c`. */
+export function orList(parts: readonly string[]): string {
   if (parts.length < 2) return parts[0] ?? '';
   return `${parts.slice(0, -1).join(', ')} or ${parts[parts.length - 1]}`;
 }

@@ -3,23 +3,23 @@ import type { components } from '../generated/api.d.ts';
 
 type Source = components['schemas']['Source'];
 
-const STATUS: Record<Source['status'], string> = {
-  read: 'read in the source',
-  second_hand: 'read at second hand',
-  memory: 'from memory, not checked',
+export const statusWords: Record<Source['status'], string> = {
+  read: 'read in the text',
+  second_hand: 'quoted from another source',
+  memory: 'from memory',
   common_practice: 'common practice, no source',
 };
 
 export function sourceInShort(source: Source): string {
-  return named(source) || STATUS[source.status];
+  return named(source) || statusWords[source.status];
 }
 
-/** "SOLAS III/20.8.1, read in the source." */
+/** "SOLAS III/20.8.1, read in the text." */
 export function sourceInFull(source: Source): string {
   const name = named(source);
   return name && source.status !== 'common_practice'
-    ? `${name}, ${STATUS[source.status]}.`
-    : `${sentence(STATUS[source.status], name)}.`;
+    ? `${name}, ${statusWords[source.status]}.`
+    : `${sentence(statusWords[source.status], name)}.`;
 }
 
 const named = ({ publication, clause }: Source) => [publication, clause].filter(Boolean).join(' ');

@@ -4,6 +4,7 @@ export const strings = {
   navigation: 'Pages',
   outOfDate: 'Out of date',
   vessels: 'Vessels',
+  rules: 'Rules',
   countOutOfDate: (count: number) => `${count} out of date`,
   factsKnownTo: (instant: string) => `Facts known to ${instant}.`,
   caution: 'This keeps dates and records. It does not make a vessel safe.',
