@@ -7,24 +7,24 @@ const print = (on: string, readOn?: string) => fact('printed_expiry', on, readOn
 
 describe('a print beside a renewal', () => {
   it.each([
-    ['that ran out before it', print('2029-03-01'), true],
-    ['that ran out soon after it', print('2029-05-19'), true],
-    ['that ran out half a year after it', print('2029-09-10'), true],
-    ['that runs longer', print('2029-09-11'), false],
-    ['that runs longer and was read before it', print('2034-05-18', '2029-03-09'), true],
-    ['that runs longer and was read on the day', print('2034-05-18', '2029-03-10'), false],
-    ['that ran out soon after it, entered later', print('2029-05-19', '2029-06-01'), true],
-  ])('%s belongs to the old one: %s', (_, fact, old) => {
+    ['that ran out before it', true, print('2029-03-01')],
+    ['that ran out soon after it', true, print('2029-05-19')],
+    ['that ran out half a year after it', true, print('2029-09-10')],
+    ['that runs longer', false, print('2029-09-11')],
+    ['that runs longer and was read before it', true, print('2034-05-18', '2029-03-09')],
+    ['that runs longer and was read on the day', false, print('2034-05-18', '2029-03-10')],
+    ['that ran out soon after it, entered later', true, print('2029-05-19', '2029-06-01')],
+  ])('%s belongs to the old one: %s', (_, old, fact) => {
     expect(isOfWhatWasRenewed(fact, renewal)).toBe(old);
   });
 });
 
 describe('a print beside something new', () => {
   it.each([
-    ['that ran out by then', print('2029-03-10'), true],
-    ['that runs out soon after it', print('2029-05-19'), false],
-    ['that was read before it', print('2034-05-18', '2029-03-09'), true],
-  ])('%s belongs to what was before: %s', (_, fact, before) => {
+    ['that ran out by then', true, print('2029-03-10')],
+    ['that runs out soon after it', false, print('2029-05-19')],
+    ['that was read before it', true, print('2034-05-18', '2029-03-09')],
+  ])('%s belongs to what was before: %s', (_, before, fact) => {
     expect(isOfWhatWasBefore(fact, renewal)).toBe(before);
   });
 });
