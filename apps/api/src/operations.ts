@@ -4,6 +4,7 @@ import { listDueRoute } from './due-list/list-due.route.ts';
 import { listFleetRoute } from './fleet/list-fleet.route.ts';
 import { healthRoute } from './health/health.route.ts';
 import { addItemRoute } from './item/add-item.route.ts';
+import { addItemsRoute } from './item/add-items.route.ts';
 import { changeItemRoute } from './item/change-item.route.ts';
 import { explainRoute } from './item/explain.route.ts';
 import { getItemRoute } from './item/get-item.route.ts';
@@ -22,6 +23,7 @@ import { createVesselRoute } from './vessel/create-vessel.route.ts';
 import { getVesselRoute } from './vessel/get-vessel.route.ts';
 import { listEventsRoute } from './vessel/list-events.route.ts';
 import { listSituationsRoute } from './vessel/list-situations.route.ts';
+import { listTemplatesRoute } from './vessel/list-templates.route.ts';
 import { listVesselsRoute } from './vessel/list-vessels.route.ts';
 import { readIdentifiersRoute } from './vessel/read-identifiers.route.ts';
 import { recordEventRoute } from './vessel/record-event.route.ts';
@@ -39,6 +41,7 @@ export const OPERATIONS = [
   readIdentifiersRoute,
   listItemsRoute,
   addItemRoute,
+  addItemsRoute,
   getItemRoute,
   changeItemRoute,
   listFactsRoute,
@@ -51,6 +54,7 @@ export const OPERATIONS = [
   getRuleRoute,
   listItemKindsRoute,
   listSchemesRoute,
+  listTemplatesRoute,
   getSessionRoute,
   endSessionRoute,
   healthRoute,

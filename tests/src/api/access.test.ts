@@ -39,6 +39,7 @@ const MAY: Record<string, readonly Role[]> = {
   readIdentifiers: EVERYBODY,
   listItems: EVERYBODY,
   addItem: KEEPERS,
+  addItems: KEEPERS,
   getItem: EVERYBODY,
   changeItem: KEEPERS,
   listFacts: EVERYBODY,
@@ -51,6 +52,7 @@ const MAY: Record<string, readonly Role[]> = {
   getRule: EVERYBODY,
   listItemKinds: EVERYBODY,
   listSchemes: EVERYBODY,
+  listVesselTemplates: EVERYBODY,
   getSession: EVERYBODY,
   endSession: NOBODY,
 };

@@ -7,9 +7,9 @@ import { body, created, IDEMPOTENCY_KEY, routes, SIGNED_IN, VesselPath, WRITE_PR
 import { access } from '../organisation/access.ts';
 import { answerFailure } from '../problem/answer-failure.ts';
 import { actionContext } from '../request/action-context.ts';
-import { given } from '../request/given.ts';
 import { jsonBody } from '../request/json-body.ts';
 import { tellWritten } from '../request/written.ts';
+import { itemInput } from './item-input.ts';
 import { presentItem } from './present-item.ts';
 
 const route = createRoute({
@@ -29,12 +29,10 @@ export function addItemRoute(deps: Deps) {
   return routes().openapi({ ...route, middleware }, async (c) => {
     const { vesselId } = c.req.valid('param');
     const item = c.req.valid('json');
-    const result = await addItem(actionContext(c, deps, item), { vesselId, ...NOTHING_KNOWN, ...given(item) });
+    const result = await addItem(actionContext(c, deps, item), { vesselId, ...itemInput(item) });
     if (!result.ok) return answerFailure(c, result.failure);
     const { id, version } = result.value.item;
     tellWritten(c, { location: `/v1/items/${id}`, version, replayed: result.replayed });
     return c.json(presentItem(result.value.item), 201);
   });
 }
-
-const NOTHING_KNOWN = { zone: null, maker: null, model: null, serialNumber: null, attributes: {} };

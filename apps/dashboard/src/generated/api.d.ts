@@ -308,6 +308,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/vessel-templates": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List the templates that a vessel’s list can be started from
+         * @description What such a boat often has aboard, invented for this program: no source, and not what any law or certificate asks for. Confirm each row, leave out what is not aboard, and send the rest to `POST /v1/vessels/{vesselId}/items/batch`.
+         */
+        get: operations["listVesselTemplates"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/vessels": {
         parameters: {
             query?: never;
@@ -404,6 +424,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/vessels/{vesselId}/items/batch": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Add many things to a vessel’s list at once
+         * @description For `owner` and `manager`. At most 100, in one transaction: all of them or none. Answers in the order asked. `GET /v1/vessel-templates` has rows to start from.
+         */
+        post: operations["addItems"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/vessels/{vesselId}/situations": {
         parameters: {
             query?: never;
@@ -442,6 +482,9 @@ export interface components {
             /** @enum {string} */
             kind: "service" | "inspect" | "test" | "replace" | "withdraw" | "overhaul";
             words: string;
+        };
+        AddedItems: {
+            items: components["schemas"]["Item"][];
         };
         Attribute: {
             choices?: {
@@ -1222,6 +1265,27 @@ export interface components {
             zone?: string;
         };
         /**
+         * @description Things for one vessel, all of them or none. A fault points at its row: `/items/3/kind`.
+         * @example {
+         *       "items": [
+         *         {
+         *           "kind": "gas_hose",
+         *           "label": "Gas hose, cooker",
+         *           "zone": "galley"
+         *         },
+         *         {
+         *           "kind": "hand_flare",
+         *           "label": "Hand flares, red",
+         *           "zone": "cockpit",
+         *           "quantity": 4
+         *         }
+         *       ]
+         *     }
+         */
+        NewItems: {
+            items: components["schemas"]["NewItem"][];
+        };
+        /**
          * @example {
          *       "from": "2026-11-02",
          *       "place": "ashore",
@@ -1779,6 +1843,13 @@ export interface components {
             overdue: components["schemas"]["WeightCounts"];
             unknown: components["schemas"]["WeightCounts"];
         };
+        /** @description A row as `POST /v1/vessels/{vesselId}/items/batch` takes it. */
+        TemplateItem: {
+            kind: components["schemas"]["ItemKindCode"];
+            label: string;
+            quantity: number;
+            zone: string;
+        };
         /**
          * @description IANA zone of the vessel’s own place; decides what day it is there.
          * @example Europe/Oslo
@@ -1934,6 +2005,33 @@ export interface components {
         };
         VesselPage: {
             items: components["schemas"]["Vessel"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+        };
+        /**
+         * @example {
+         *       "id": "safety_boat",
+         *       "name": "Safety boat",
+         *       "forWhom": "A rigid inflatable or open launch with an outboard engine that looks after dinghies.",
+         *       "items": [
+         *         {
+         *           "kind": "steering_cable",
+         *           "label": "Steering cable",
+         *           "zone": "cockpit",
+         *           "quantity": 1
+         *         }
+         *       ]
+         *     }
+         */
+        VesselTemplate: {
+            /** @description What sort of boat it is meant for. */
+            forWhom: string;
+            id: string;
+            items: components["schemas"]["TemplateItem"][];
+            name: string;
+        };
+        VesselTemplatePage: {
+            items: components["schemas"]["VesselTemplate"][];
             /** @description Asks for the next page; `null` at the end. */
             nextCursor: string | null;
         };
@@ -3117,6 +3215,61 @@ export interface operations {
             };
         };
     };
+    listVesselTemplates: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of templates. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["VesselTemplatePage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     listVessels: {
         parameters: {
             query?: {
@@ -3798,6 +3951,133 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["Item"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed for this role (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    addItems: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                vesselId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewItems"];
+            };
+        };
+        responses: {
+            /** @description The items as added. */
+            201: {
+                headers: {
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AddedItems"];
                 };
             };
             /** @description The body is not readable JSON (`/problems/malformed-json`). */

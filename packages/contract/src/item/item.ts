@@ -41,6 +41,19 @@ export const NewItem = z.strictObject({ kind: ItemKindCode, ...particulars }).me
 });
 export type NewItem = z.infer<typeof NewItem>;
 
+const AT_ONCE = 100;
+
+export const NewItems = z.strictObject({ items: z.array(NewItem).min(1).max(AT_ONCE) }).meta({
+  id: 'NewItems',
+  description: 'Things for one vessel, all of them or none. A fault points at its row: `/items/3/kind`.',
+  example: {
+    items: [
+      { kind: 'gas_hose', label: 'Gas hose, cooker', zone: 'galley' },
+      { kind: 'hand_flare', label: 'Hand flares, red', zone: 'cockpit', quantity: 4 },
+    ],
+  },
+});
+
 /** A change of particulars: what is absent stays, `null` takes it away. */
 export const ItemChange = z
   .strictObject({
@@ -89,3 +102,6 @@ export const Item = z
 export type Item = z.infer<typeof Item>;
 export const ItemPage = pageOf(Item, 'ItemPage');
 export type ItemPage = z.infer<typeof ItemPage>;
+
+export const AddedItems = z.object({ items: z.array(Item) }).meta({ id: 'AddedItems' });
+export type AddedItems = z.infer<typeof AddedItems>;

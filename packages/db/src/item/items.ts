@@ -26,19 +26,21 @@ export async function listItems(
   return pageOf((await query.execute()).map(toItemRecord), limit);
 }
 
-export async function insertItem(tx: Scoped, organisationId: string, item: ItemRecord): Promise<void> {
+export async function insertItems(tx: Scoped, organisationId: string, items: readonly ItemRecord[]): Promise<void> {
   await tx
     .insertInto('item')
-    .values({
-      ...toItemColumns(item),
-      organisation_id: organisationId,
-      id: item.id,
-      vessel_id: item.vesselId,
-      kind: item.kind,
-      withdrawn: item.withdrawn,
-      created_at: item.createdAt,
-      version: item.version,
-    })
+    .values(
+      items.map((item) => ({
+        ...toItemColumns(item),
+        organisation_id: organisationId,
+        id: item.id,
+        vessel_id: item.vesselId,
+        kind: item.kind,
+        withdrawn: item.withdrawn,
+        created_at: item.createdAt,
+        version: item.version,
+      })),
+    )
     .execute();
 }
 
