@@ -60,6 +60,13 @@ const SCREENS: Record<string, (page: Page, fleet: SmallFleet) => Promise<void>> 
     await page.getByLabel('What kind of thing').selectOption('gas_hose');
     await page.getByText('licensed gas engineer').waitFor();
   },
+  'add-thing-suggested': async (page, { kittiwakeId }) => {
+    await page.goto(`${app.address()}/vessels/${kittiwakeId}/add`);
+    await page.getByLabel('What kind of thing').selectOption('liferaft');
+    await page.getByRole('region', { name: 'What the rules will ask of it' }).waitFor();
+    await page.getByLabel('What it is called aboard').fill('hose');
+    await page.getByRole('button', { name: 'Gas (LPG) hose' }).waitFor();
+  },
   rules: async (page) => {
     await page.goto(`${app.address()}/rules`);
     await page.getByRole('heading', { name: 'SOLAS', exact: true }).waitFor();

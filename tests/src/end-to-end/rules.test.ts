@@ -122,3 +122,33 @@ describe('a vessel’s identifiers', () => {
     expect(await told.count()).toBe(0);
   });
 });
+
+describe('adding a thing', () => {
+  test('its kind is suggested from plain words, and its duties under her schemes are shown at once', async () => {
+    const { page, kittiwakeId, dunlinId } = await signedIn('/vessels');
+
+    await page.goto(`${app.address()}/vessels/${kittiwakeId}/add`);
+    await page.getByLabel('What it is called aboard').fill('6-person liferaf');
+    await page.getByRole('button', { name: 'Inflatable liferaft' }).click();
+    expect(await page.getByLabel('What kind of thing').inputValue()).toBe('liferaft');
+    expect(await page.locator('.suggestions button').count()).toBe(0);
+    const brings = page.getByRole('region', { name: 'What the rules will ask of it' });
+    await brings.getByText('Have the liferaft serviced at an approved station').waitFor();
+    expect(await brings.textContent()).toContain('by law · SOLAS III/20.8.1');
+
+    await page.goto(`${app.address()}/vessels/${dunlinId}/add`);
+    await page.getByLabel('What kind of thing').selectOption('liferaft');
+    await brings.waitFor();
+    expect(await brings.textContent()).not.toContain('SOLAS');
+  });
+
+  test('nothing is suggested for words that fit no kind', async () => {
+    const { page, kittiwakeId } = await signedIn('/vessels');
+
+    await page.goto(`${app.address()}/vessels/${kittiwakeId}/add`);
+    await page.getByLabel('What it is called aboard').fill('fire blanket');
+    await page.getByRole('button', { name: 'Fire blanket' }).waitFor();
+    await page.getByLabel('What it is called aboard').fill('cuddly toy');
+    await page.locator('.suggestions button').waitFor({ state: 'detached' });
+  });
+});

@@ -6,6 +6,7 @@ import { ApiProblem, isStatus, whyItFailed } from '../api/api-problem.ts';
 import { answer, api } from '../api/client.ts';
 import { NotHere } from '../frame/not-here.tsx';
 import type { components } from '../generated/api.d.ts';
+import type { SchemeCode } from '../strings/codes.ts';
 import { strings } from '../strings/record.ts';
 import { strings as vesselStrings } from '../strings/vessel.ts';
 import { Failed } from '../ui/failed.tsx';
@@ -36,12 +37,12 @@ export function AddPage() {
         </p>
         <p>{strings.add.intro}</p>
       </PageHeader>
-      <AddForm vesselId={vesselId} />
+      <AddForm vesselId={vesselId} schemes={data.schemes} />
     </>
   );
 }
 
-function AddForm({ vesselId }: { vesselId: string }) {
+function AddForm({ vesselId, schemes }: { vesselId: string; schemes: SchemeCode[] }) {
   const [draft, setDraft] = useState(emptyItem);
   const [refusal, setRefusal] = useState<{ faults: ItemFaults; others: string[] }>({ faults: {}, others: [] });
   const add = useAdding(vesselId, (error) => setRefusal(refusalOf(error)));
@@ -62,6 +63,7 @@ function AddForm({ vesselId }: { vesselId: string }) {
       />
       <ItemFields
         draft={draft}
+        schemes={schemes}
         faults={refusal.faults}
         onChange={(box, value) => setDraft((now) => ({ ...now, [box]: value }))}
       />

@@ -12,7 +12,7 @@ test('a thing is sent with what is known of it', () => {
 
 test('every box that is wrong is named at once', () => {
   const ready = toNewItem({ ...emptyItem, quantity: '1.5' });
-  expect(ready.kind === 'faults' && Object.keys(ready.faults)).toEqual(['kind', 'label', 'quantity']);
+  expect(ready.kind === 'faults' && Object.keys(ready.faults)).toEqual(['label', 'kind', 'quantity']);
 });
 
 test('the faults that the API finds come to their boxes, and a refusal without faults is told at the head', () => {

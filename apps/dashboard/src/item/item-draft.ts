@@ -5,7 +5,7 @@ import { strings } from '../strings/record.ts';
 
 type NewItem = components['schemas']['NewItem'];
 
-const BOXES = ['kind', 'label', 'zone', 'quantity', 'maker', 'model', 'serialNumber'] as const;
+const BOXES = ['label', 'kind', 'zone', 'quantity', 'maker', 'model', 'serialNumber'] as const;
 export type ItemBox = (typeof BOXES)[number];
 export type ItemDraft = Readonly<Record<ItemBox, string>>;
 export type ItemFaults = Partial<Record<ItemBox, string>>;
@@ -23,8 +23,8 @@ export const emptyItem: ItemDraft = {
 export function toNewItem(draft: ItemDraft): { kind: 'ready'; body: NewItem } | { kind: 'faults'; faults: ItemFaults } {
   const quantity = Number(draft.quantity);
   const faults: ItemFaults = {
-    ...(draft.kind === '' && { kind: strings.add.kindFault }),
     ...(draft.label.trim() === '' && { label: strings.add.labelFault }),
+    ...(draft.kind === '' && { kind: strings.add.kindFault }),
     ...(!(Number.isInteger(quantity) && quantity > 0) && { quantity: strings.add.quantityFault }),
   };
   if (Object.keys(faults).length > 0) return { kind: 'faults', faults };

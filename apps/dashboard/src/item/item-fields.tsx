@@ -1,19 +1,24 @@
 import { useQuery } from '@tanstack/react-query';
+import type { SchemeCode } from '../strings/codes.ts';
 import { strings } from '../strings/record.ts';
 import { ChoiceField, TextField } from '../ui/fields.tsx';
 import { sentenceCase } from '../ui/number-words.ts';
 import { itemKindsQuery } from './catalogue.query.ts';
+import { DutiesBrought } from './duties-brought.tsx';
 import type { ItemBox, ItemDraft, ItemFaults } from './item-draft.ts';
 import { KindCaution } from './kind-caution.tsx';
+import { KindSuggestions } from './kind-suggestions.tsx';
 
 const { add, form } = strings;
 
 export function ItemFields(props: {
   draft: ItemDraft;
+  /** What the vessel is kept under. */
+  schemes: SchemeCode[];
   faults: ItemFaults;
   onChange: (box: ItemBox, value: string) => void;
 }) {
-  const { draft, faults, onChange } = props;
+  const { draft, schemes, faults, onChange } = props;
   const kinds = useQuery(itemKindsQuery()).data ?? [];
   const kind = kinds.find(({ id }) => id === draft.kind);
   const field = (box: ItemBox) => ({
@@ -25,6 +30,8 @@ export function ItemFields(props: {
   });
   return (
     <>
+      <TextField {...field('label')} help={add.labelHelp} />
+      <KindSuggestions kinds={kinds} text={draft.label} chosen={draft.kind} onChoose={(id) => onChange('kind', id)} />
       <ChoiceField {...field('kind')}>
         <option value="">{form.choose}</option>
         {kinds.map(({ id, name }) => (
@@ -34,7 +41,7 @@ export function ItemFields(props: {
         ))}
       </ChoiceField>
       {kind && <KindCaution kind={kind.id} />}
-      <TextField {...field('label')} help={add.labelHelp} />
+      {kind && <DutiesBrought kind={kind.id} schemes={schemes} />}
       <TextField {...field('zone')} help={kind ? add.zoneHelp(kind.zone) : undefined} />
       <TextField {...field('quantity')} inputMode="numeric" short />
       <div className="field-pair">

@@ -11,8 +11,7 @@ export const strings = {
     shown === all
       ? `${sentenceCase(counted(all, 'rule', 'rules'))}, each with where it stands and how far that was checked.`
       : `${sentenceCase(counted(shown, 'rule', 'rules'))} of ${all}, each with where it stands and how far that was checked.`,
-  first:
-    'Flag state, local law and the maker’s instructions come first. “Common practice, no source” is just that.',
+  first: 'Flag state, local law and the maker’s instructions come first. “Common practice, no source” is just that.',
   filters: 'Narrow the list',
   filter: { scheme: 'scheme', kind: 'thing', weight: 'weight', any: 'any' },
   takeAway: 'Show every rule',
