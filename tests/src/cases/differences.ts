@@ -15,7 +15,7 @@ export type Answered = {
   readonly suspendedFrom?: string;
   readonly suspendedUntil?: string;
   readonly standing: string;
-  readonly explanation: { readonly doubts: readonly string[] };
+  readonly explanation: { readonly sentence: string; readonly doubts: readonly string[] };
 };
 
 export function differencesFrom(expected: Expected, answer: readonly Answered[]): readonly string[] {
