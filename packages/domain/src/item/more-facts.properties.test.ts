@@ -1,11 +1,12 @@
 /** What more that is known may do to a date, and what it may not. */
+
+import { anyDay, anyFact, anyItem, anyVessel, RUNS } from '@garboard/tests/support/any-history.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { formatDay } from '../calendar/day.ts';
 import type { Duty, Limit, Reset } from '../rule/rule.ts';
 import { RULES } from '../rule/rules.ts';
 import { SCHEME_IDS } from '../rule/scheme.ts';
-import { anyDay, anyFact, anyItem, anyVessel, RUNS } from './any-history.test-support.ts';
 import type { Fact, FactKind } from './fact.ts';
 import { recorded } from './facts.test-support.ts';
 import type { Obligation } from './obligation.ts';

@@ -1,9 +1,19 @@
 /** What must hold for any history of any kind of thing under all schemes at once. */
+
+import {
+  anyDay,
+  anyFact,
+  anyInstant,
+  anyItem,
+  anyVessel,
+  LAST,
+  NOW,
+  RUNS,
+} from '@garboard/tests/support/any-history.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addDays, type Day, formatDay } from '../calendar/day.ts';
 import { findRule } from '../rule/rules.ts';
-import { anyDay, anyFact, anyInstant, anyItem, anyVessel, LAST, NOW, RUNS } from './any-history.test-support.ts';
 import type { Fact } from './fact.ts';
 import { recorded } from './facts.test-support.ts';
 import type { Obligation } from './obligation.ts';

@@ -1,13 +1,14 @@
 /** Any history of any kind of thing under all schemes at once, for properties. */
+
+import { type Day, dayOf, formatDay } from '@garboard/domain/calendar/day.ts';
+import type { Attributes } from '@garboard/domain/item/attribute.ts';
+import { CAPACITIES, FACT_KINDS, type Fact, OUTCOMES, TESTS } from '@garboard/domain/item/fact.ts';
+import { recorded } from '@garboard/domain/item/facts.test-support.ts';
+import { ITEM_KIND_IDS } from '@garboard/domain/item/item-kind.ts';
+import type { Cut, ItemHistory, VesselHistory } from '@garboard/domain/item/work-out-obligations.ts';
+import { SCHEME_IDS } from '@garboard/domain/rule/scheme.ts';
+import { type Situation, VESSEL_EVENTS, type VesselEvent } from '@garboard/domain/vessel/situation.ts';
 import fc from 'fast-check';
-import { type Day, dayOf, formatDay } from '../calendar/day.ts';
-import { SCHEME_IDS } from '../rule/scheme.ts';
-import { type Situation, VESSEL_EVENTS, type VesselEvent } from '../vessel/situation.ts';
-import type { Attributes } from './attribute.ts';
-import { CAPACITIES, FACT_KINDS, type Fact, OUTCOMES, TESTS } from './fact.ts';
-import { recorded } from './facts.test-support.ts';
-import { ITEM_KIND_IDS } from './item-kind.ts';
-import type { Cut, ItemHistory, VesselHistory } from './work-out-obligations.ts';
 
 export const RUNS = { numRuns: 400, seed: 1936 };
 const FIRST = dayOf(2005, 1, 1);
