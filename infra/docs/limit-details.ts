@@ -15,7 +15,7 @@ export function detailsOfLimit(limit: Limit): readonly string[] {
         ...(limit.fromMemory ? ['This figure is from memory.'] : []),
       ];
     case 'printed':
-      return limit.renewedByReset ? ['Printed on a part that the act renews: an earlier print no longer counts.'] : [];
+      return limit.renewedBy ? ['Printed on a part that the act renews: an earlier print no longer counts.'] : [];
     case 'anniversary':
       return [
         `Anniversaries of its ${limit.of === 'expiry' ? 'expiry' : 'first day'}.`,

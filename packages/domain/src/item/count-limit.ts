@@ -9,6 +9,8 @@ import { countExpiry, countOnce } from './count-certificate.ts';
 import { countBeforeEvent, countDeadline, countNextEvent, countTriggered } from './count-event.ts';
 import { countRunningHours } from './count-running-hours.ts';
 import { dateOnRecord } from './date-on-record.ts';
+import type { Fact } from './fact.ts';
+import { actsThatCount } from './last-done.ts';
 import { type Grounds, type LimitCount, missingFact, notCounted } from './limit-count.ts';
 import { isOfWhatWasRenewed } from './renewed-print.ts';
 import { factInWords } from './words.ts';
@@ -46,8 +48,7 @@ export function countLimit(limit: Limit, grounds: Grounds): LimitCount | null {
 }
 
 function countPrinted(limit: Extract<Limit, { kind: 'printed' }>, grounds: Grounds): LimitCount {
-  const renewal = limit.renewedByReset ? grounds.last.fact : null;
-  const facts = grounds.facts.filter((fact) => !renewal || !isOfWhatWasRenewed(fact, renewal));
+  const facts = printsThatCount(limit, grounds);
   const printed = dateOnRecord(facts, ['printed_expiry']);
   const missing = missingFact('printed_expiry', grounds);
   if (!printed) return notCounted(limit, grounds, missing);
@@ -62,6 +63,15 @@ function countPrinted(limit: Extract<Limit, { kind: 'printed' }>, grounds: Groun
     assumed: fact.on.precision === 'day' ? [] : [`The date printed is ${fact.on.text}, read as its last day, ${last}.`],
     doubts,
   };
+}
+
+/** Without those of a part that has been renewed since; a mere service, or the fitting, renews no part. */
+function printsThatCount(
+  { renewedBy }: Extract<Limit, { kind: 'printed' }>,
+  { facts, duty }: Grounds,
+): readonly Fact[] {
+  const renewal = actsThatCount(facts, duty.resets).findLast(({ test }) => test !== undefined && test === renewedBy);
+  return facts.filter((fact) => !renewal || !isOfWhatWasRenewed(fact, renewal));
 }
 
 function countGiven(limit: Extract<Limit, { kind: 'given' }>, grounds: Grounds): LimitCount {

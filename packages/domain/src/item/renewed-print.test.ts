@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { day, fact } from './facts.test-support.ts';
+import { datesOf, day, fact, owedUnder } from './facts.test-support.ts';
 import { isOfWhatWasBefore, isOfWhatWasRenewed } from './renewed-print.ts';
 
 const renewal = fact('inspected', '2029-03-10', { test: 'renewal_survey' });
@@ -16,6 +16,26 @@ describe('a print beside a renewal', () => {
     ['that ran out soon after it, entered later', true, print('2029-05-19', '2029-06-01')],
   ])('%s belongs to the old one: %s', (_, old, fact) => {
     expect(isOfWhatWasRenewed(fact, renewal)).toBe(old);
+  });
+});
+
+describe('the date on a battery', () => {
+  const serviced = (test?: 'battery') =>
+    owedUnder('epirb-min', {
+      kind: 'epirb',
+      facts: [
+        fact('installed', '2026-01-10'),
+        fact('serviced', '2026-05-01', { by: 'maker', ...(test && { test }) }),
+        print('2026-09-30'),
+      ],
+    });
+
+  it('counts after a fitting and after a service that changed no battery, however soon it comes', () => {
+    expect(datesOf(serviced())).toMatchObject({ dueOn: '2026-09-30' });
+  });
+
+  it('no longer counts once the battery was changed', () => {
+    expect(datesOf(serviced('battery'))).toMatchObject({ dueOn: '2031-05-01' });
   });
 });
 

@@ -40,6 +40,7 @@ it.each([
     },
   ],
   ['epirb-bat', { facts: ['activated', 'printed_expiry', 'serviced'], tests: ['battery'] }],
+  ['epirb-min', { facts: ['installed', 'printed_expiry', 'replaced', 'serviced'], tests: ['battery'] }],
   ['rig-osr', { facts: ['inspected'], events: ['grounding', 'race_start'] }],
   [
     'eng-oil',

@@ -70,7 +70,7 @@ function readsOfLimit(limit: Limit): RuleReads {
     case 'after':
       return merge([readsOfStart(limit.from), readsOfInterval(limit.plus)]);
     case 'printed':
-      return reads({ facts: ['printed_expiry'] });
+      return reads({ facts: ['printed_expiry'], tests: limit.renewedBy ? [limit.renewedBy] : [] });
     case 'given':
       return reads({ attributes: [limit.attribute] });
     case 'next_event':

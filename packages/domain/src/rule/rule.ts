@@ -89,8 +89,8 @@ export type Limit =
       /** Our own reading where the clause is silent; said in the explanation. */
       readonly reading?: string;
     }
-  /** `renewedByReset`: printed on a part that the duty's act renews, so an earlier print no longer counts. */
-  | { readonly kind: 'printed'; readonly renewedByReset?: true }
+  /** `renewedBy`: printed on a part that this act of the duty renews, so that an earlier print no longer counts. */
+  | { readonly kind: 'printed'; readonly renewedBy?: TestKind }
   /** A date that somebody gives as an attribute, as it stands or with a period added. */
   | { readonly kind: 'given'; readonly attribute: AttributeId; readonly plus?: PeriodText }
   | { readonly kind: 'next_event'; readonly event: VesselEventKind }

@@ -34,7 +34,7 @@ export const BEACON_DATE_RULES: readonly Rule[] = [
         action: { kind: 'replace', words: "Have the battery replaced by the maker's agent" },
         inWords: 'The battery of an EPIRB is good until the date marked on it, and no longer than until it is used',
         limits: [
-          { kind: 'printed', renewedByReset: true },
+          { kind: 'printed', renewedBy: 'battery' },
           { kind: 'triggered', events: [], facts: ['activated'] },
         ],
         expires: true,

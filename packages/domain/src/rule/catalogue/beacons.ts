@@ -65,7 +65,7 @@ export const BEACON_RULES: readonly Rule[] = [
         action: { kind: 'service', words: "Have the beacon serviced by the maker's agent" },
         inWords:
           'An EPIRB is serviced 5 years after it was fitted or last serviced, and by the date on its battery, whichever is first',
-        limits: [sinceLastDone(every('P5Y')), { kind: 'printed', renewedByReset: true }],
+        limits: [sinceLastDone(every('P5Y')), { kind: 'printed', renewedBy: 'battery' }],
         resets: [
           { act: 'serviced', by: ['maker', 'shore_based_maintenance_provider'] },
           { act: 'installed', by: [] },
@@ -89,7 +89,7 @@ export const BEACON_RULES: readonly Rule[] = [
         id: 'battery',
         action: { kind: 'replace', words: "Have the battery changed by the maker's agent" },
         inWords: 'A transponder or personal beacon is good until the date on its battery',
-        limits: [{ kind: 'printed', renewedByReset: true }],
+        limits: [{ kind: 'printed', renewedBy: 'battery' }],
         expires: true,
         resets: [{ act: 'serviced', tests: ['battery'], by: ['maker', 'shore_based_maintenance_provider'] }],
       },

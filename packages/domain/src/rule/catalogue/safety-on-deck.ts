@@ -39,7 +39,7 @@ export const SAFETY_ON_DECK_RULES: readonly Rule[] = [
         id: 'battery',
         action: { kind: 'replace', words: 'Replace the light or its battery' },
         inWords: 'A lifebuoy or danbuoy light is good until the date on its battery',
-        limits: [{ kind: 'printed', renewedByReset: true }],
+        limits: [{ kind: 'printed', renewedBy: 'battery' }],
         expires: true,
         resets: [
           { act: 'serviced', tests: ['battery'], by: [] },

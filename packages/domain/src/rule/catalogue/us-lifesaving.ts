@@ -49,7 +49,7 @@ const DATED_DUTIES: readonly Duty[] = [
     action: { kind: 'replace', words: 'Replace the battery' },
     inWords: 'A dated battery is replaced at the first annual inspection after its date, an undated one at each',
     onlyFor: BATTERIES,
-    limits: [{ kind: 'printed', renewedByReset: true }],
+    limits: [{ kind: 'printed', renewedBy: 'battery' }],
     resets: [
       { act: 'serviced', tests: ['battery'], by: [] },
       { act: 'replaced', by: [] },
