@@ -70,7 +70,8 @@ function printsThatCount(
   { renewedBy }: Extract<Limit, { kind: 'printed' }>,
   { facts, duty }: Grounds,
 ): readonly Fact[] {
-  const renewal = actsThatCount(facts, duty.resets).findLast(({ test }) => test !== undefined && test === renewedBy);
+  if (renewedBy === undefined) return facts;
+  const renewal = actsThatCount(facts, duty.resets).findLast(({ test }) => test === renewedBy);
   return facts.filter((fact) => !renewal || !isOfWhatWasRenewed(fact, renewal));
 }
 
