@@ -52,7 +52,9 @@ describe('a rule’s page', () => {
     const text = (await page.locator('.rule').textContent()) ?? '';
     expect(text).toContain('The clock starts anew when it is serviced by an approved liferaft service station.');
     expect(text).toContain('Read in the text.');
-    expect(text).toContain('opened, inflated and packed only by an approved service station');
+    const caution = text.indexOf('opened, inflated and packed only by an approved service station');
+    expect(caution).toBeGreaterThan(0);
+    expect(caution, 'what must be heeded stands before what there is to do').toBeLessThan(text.indexOf('What it asks'));
     expect(await page.locator('.reads code').allTextContents()).toEqual(
       expect.arrayContaining(['serviced', 'extended']),
     );

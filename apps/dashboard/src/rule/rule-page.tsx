@@ -9,6 +9,7 @@ import { Failed } from '../ui/failed.tsx';
 import { PageHeader } from '../ui/page-header.tsx';
 import { Waiting } from '../ui/waiting.tsx';
 import { ruleQuery } from './rule.query.ts';
+import { RuleCautions } from './rule-cautions.tsx';
 import { RuleDuties } from './rule-duties.tsx';
 import { RuleSide } from './rule-side.tsx';
 import { titleOf } from './rule-words.ts';
@@ -35,6 +36,7 @@ export function RulePage() {
       <div className="rule">
         <div>
           <p className="voice rule-sentence">{rule.inWords}</p>
+          <RuleCautions rule={rule} kinds={kinds} />
           <RuleDuties rule={rule} kinds={kinds} />
           <WorkedExampleSection key={rule.id} rule={rule} kinds={kinds} />
         </div>

@@ -1,11 +1,9 @@
 import { Link } from '@tanstack/react-router';
 import type { ItemKind } from '../item/catalogue.query.ts';
 import { statusWords } from '../item/source-words.ts';
-import { cautionFor } from '../strings/cautions.ts';
 import { schemeWords, weightWords } from '../strings/codes.ts';
 import { strings as itemStrings } from '../strings/item.ts';
 import { strings } from '../strings/rule.ts';
-import { Caution } from '../ui/caution.tsx';
 import { sentenceCase } from '../ui/number-words.ts';
 import { RuleReads } from './rule-reads.tsx';
 import type { Rule } from './worked-example.ts';
@@ -15,15 +13,10 @@ type Props = { rule: Rule; kinds: readonly ItemKind[] };
 
 export function RuleSide({ rule, kinds }: Props) {
   const its = rule.kinds.flatMap((id) => kinds.find((kind) => kind.id === id) ?? []);
-  const cautions = [...new Set(its.flatMap((kind) => cautionFor(kind) ?? []))];
   return (
     <aside className="rule-side">
       <h2>{words.source}</h2>
       <Source rule={rule} />
-      {cautions.length > 0 && <h2>{words.heed}</h2>}
-      {cautions.map((caution) => (
-        <Caution key={caution}>{caution}</Caution>
-      ))}
       <h2>{words.things}</h2>
       {its.length === 0 && <p className="quiet">{words.noThings}</p>}
       <ul className="things">

@@ -49,7 +49,6 @@ export const strings = {
     events: 'Events',
     situations: 'Situation',
     found: (where: string) => `usually found: ${where}`,
-    heed: 'To be heeded',
     waiting: 'Reading the rule …',
     failed: 'The rule could not be read',
   },
