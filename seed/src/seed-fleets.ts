@@ -14,8 +14,14 @@ const BOOKS: readonly FleetBook[] = [SCHOOL, YARD, CHARTER];
 
 export const DEMO_ORGANISATIONS: readonly string[] = BOOKS.map(({ setting }) => setting.fleet);
 
-/** Says a line when a fleet is complete. `suffix` goes behind each organisation's name. */
-export async function seedFleets(pools: Pools, now: Date, say: (line: string) => void, suffix = ''): Promise<void> {
+/** Says a line when a fleet is complete. `suffix` goes behind each organisation's name. Rejects once `asked` to stop. */
+export async function seedFleets(
+  pools: Pools,
+  now: Date,
+  say: (line: string) => void,
+  suffix = '',
+  asked?: AbortSignal,
+): Promise<void> {
   await Promise.all(
     BOOKS.map(async (book) => {
       const { name, timeZone, vessels } = planFleet(book, dayInZone(now, book.setting.timeZone));
@@ -26,7 +32,7 @@ export async function seedFleets(pools: Pools, now: Date, say: (line: string) =>
         now: morningOf(firstDay),
       });
       if (!organisation.ok) throw new Error(`demo fleets: ${JSON.stringify(organisation.failure)}`);
-      await layOutVessels(pools, organisation.value.id, vessels);
+      await layOutVessels(pools, organisation.value.id, vessels, asked);
       say(`${name}${suffix}: ${vessels.length} vessels`);
     }),
   );
@@ -35,10 +41,18 @@ export async function seedFleets(pools: Pools, now: Date, say: (line: string) =>
 /** Two writers of one organisation often wait for the same day's count, so more of them gain nothing. */
 const ABREAST = 2;
 
-async function layOutVessels(pools: Pools, organisationId: string, vessels: readonly VesselPlan[]): Promise<void> {
+async function layOutVessels(
+  pools: Pools,
+  organisationId: string,
+  vessels: readonly VesselPlan[],
+  asked?: AbortSignal,
+): Promise<void> {
   const waiting = vessels.values();
   const lane = async () => {
-    for (const vessel of waiting) await layOutVessel(pools.app, organisationId, vessel);
+    for (const vessel of waiting) {
+      asked?.throwIfAborted();
+      await layOutVessel(pools.app, organisationId, vessel);
+    }
   };
   await Promise.all(Array.from({ length: ABREAST }, lane));
 }

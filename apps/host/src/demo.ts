@@ -14,17 +14,22 @@ const LINK_MS = 24 * 3_600_000;
 const UNFINISHED = ' (not laid out to the end, ';
 
 /** Only where there is nothing yet but what an earlier start left unfinished. */
-export async function seedOnFirstStart(pools: Pools, now: Date, progress: Progress): Promise<void> {
+export async function seedOnFirstStart(
+  pools: Pools,
+  now: Date,
+  progress: Progress,
+  asked?: AbortSignal,
+): Promise<void> {
   const there = await listOrganisations(pools.owner);
   if (there.some(({ name }) => !name.includes(UNFINISHED))) return;
   await progress.step('Laying out three demo fleets', () =>
-    layOutFleets(pools, now, (line) => progress.say(`  ${line}`)),
+    layOutFleets(pools, now, (line) => progress.say(`  ${line}`), asked),
   );
 }
 
-async function layOutFleets(pools: Pools, now: Date, say: (line: string) => void): Promise<void> {
+async function layOutFleets(pools: Pools, now: Date, say: (line: string) => void, asked?: AbortSignal): Promise<void> {
   const suffix = `${UNFINISHED}${randomUUID()})`;
-  await seedFleets(pools, now, (line) => say(line.replace(suffix, '')), suffix);
+  await seedFleets(pools, now, (line) => say(line.replace(suffix, '')), suffix, asked);
   const laidOut = (await listOrganisations(pools.owner)).filter(({ name }) => name.endsWith(suffix));
   const renamings = laidOut.map((organisation) => ({ organisation, name: organisation.name.slice(0, -suffix.length) }));
   await renameOrganisations(pools.owner, renamings, now);

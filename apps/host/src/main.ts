@@ -8,9 +8,10 @@ const progress = progressOn(process.stdout);
 const stopping = onSignals((line) => progress.say(line));
 
 try {
-  const garboard = await startGarboard(readConfig(process.env), progress);
+  const garboard = await startGarboard(readConfig(process.env), progress, stopping.asked);
   await stopping.use(() => garboard.stop());
 } catch (fault) {
-  process.stderr.write(`garboard could not start: ${fault instanceof Error ? fault.message : String(fault)}\n`);
-  process.exitCode = 1;
+  if (stopping.asked.aborted) progress.say('Stopped.');
+  else process.stderr.write(`garboard could not start: ${fault instanceof Error ? fault.message : String(fault)}\n`);
+  process.exitCode = stopping.asked.aborted ? 0 : 1;
 }

@@ -1,30 +1,32 @@
 /**
  * Ctrl-C and SIGTERM. npm passes a signal on while the terminal sends it too, so it comes twice: both mean
- * the same one stop. A signal during the start is kept and acted on as soon as there is something to stop.
+ * the same one stop. A signal during the start is kept and acted on as soon as there is something to stop;
+ * `asked` lets what takes long break off.
  */
 const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 /** After this the process ends whatever is still open. */
 const FORCED_AFTER_MS = 9_000;
 
-export type Stopping = { use(stop: () => Promise<void>): Promise<void> };
+export type Stopping = { readonly asked: AbortSignal; use(stop: () => Promise<void>): Promise<void> };
 
 export function onSignals(say: (line: string) => void): Stopping {
-  let asked = false;
+  const asked = new AbortController();
   let stop: (() => Promise<void>) | null = null;
   let ending = false;
   const act = async () => {
-    if (!asked || !stop || ending) return;
+    if (!asked.signal.aborted || !stop || ending) return;
     ending = true;
     await end(stop, say);
   };
   for (const signal of SIGNALS) {
     process.on(signal, () => {
-      if (!asked) say('Stopping …');
-      asked = true;
+      if (!asked.signal.aborted) say('Stopping …');
+      asked.abort();
       void act();
     });
   }
   return {
+    asked: asked.signal,
     use(theStop) {
       stop = theStop;
       return act();

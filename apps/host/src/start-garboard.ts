@@ -12,7 +12,8 @@ import { VERSION } from './version.ts';
 
 export type Garboard = { readonly address: string; stop(): Promise<void> };
 
-export async function startGarboard(config: Config, progress: Progress): Promise<Garboard> {
+/** Rejects when a part does not start or `asked` says to stop meanwhile; what had been started is stopped again. */
+export async function startGarboard(config: Config, progress: Progress, asked: AbortSignal): Promise<Garboard> {
   const log = pino({ level: config.logLevel }, pino.destination({ fd: 2, sync: true }));
   const build = await dashboardBuild();
   if (build) await progress.step('Building the dashboard', build);
@@ -20,8 +21,12 @@ export async function startGarboard(config: Config, progress: Progress): Promise
   const database = await progress.step(words, () =>
     openDatabase(config, (error) => log.error({ error: error.message }, 'database')),
   );
+  const running = [() => database.close()];
+  const stop = async () => {
+    for (const part of running.toReversed()) await part();
+  };
   try {
-    if (config.demo) await seedOnFirstStart(database.pools, new Date(), progress);
+    if (config.demo) await seedOnFirstStart(database.pools, new Date(), progress, asked);
     const { app, owner } = database.pools;
     const now = () => new Date();
     const scheduler = await startScheduler({
@@ -31,6 +36,7 @@ export async function startGarboard(config: Config, progress: Progress): Promise
       now,
       log: ({ level, message, ...rest }) => log[level](rest, message),
     });
+    running.push(() => scheduler.stop());
     const api = createApp({
       pools: database.pools,
       now,
@@ -39,15 +45,11 @@ export async function startGarboard(config: Config, progress: Progress): Promise
       version: VERSION,
     });
     const server = await listen(api.fetch, config.port, config.host);
-    const stop = async () => {
-      await server.stop();
-      await scheduler.stop();
-      await database.close();
-    };
+    running.push(() => server.stop());
     await announce(config, database.pools.owner, server.address, progress);
     return { address: server.address, stop };
   } catch (fault) {
-    await database.close();
+    await stop();
     throw fault;
   }
 }

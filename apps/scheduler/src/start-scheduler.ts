@@ -21,9 +21,15 @@ export async function startScheduler(deps: SchedulerDeps): Promise<Scheduler> {
     reindex: false,
   });
   boss.on('error', (error) => deps.log({ level: 'error', message: 'scheduler', error: error.message }));
-  await boss.start();
-  for (const job of JOBS) await host(boss, job, deps);
-  return { stop: () => boss.stop({ graceful: true, timeout: 5_000 }) };
+  const stop = () => boss.stop({ graceful: true, timeout: 5_000 });
+  try {
+    await boss.start();
+    for (const job of JOBS) await host(boss, job, deps);
+  } catch (fault) {
+    await stop();
+    throw fault;
+  }
+  return { stop };
 }
 
 async function host(boss: PgBoss, job: Job, deps: SchedulerDeps): Promise<void> {

@@ -18,13 +18,33 @@ export type GarboardProcess = {
 
 export type Settings = Readonly<Record<string, string>>;
 
-/** Rejects with what it said when it ends before it is ready. */
-export async function startGarboardProcess(settings: Settings): Promise<GarboardProcess> {
-  const child = spawn(process.execPath, ['apps/host/src/main.ts'], {
+/** For a start that is expected to end by itself, or soon after it is told to stop at the words `stopAt`. */
+export async function garboardThatEnds(settings: Settings, stopAt?: string): Promise<{ code: number; output: string }> {
+  const child = spawnGarboard(settings);
+  let output = '';
+  const hear = (data: Buffer) => {
+    output += data;
+    if (stopAt && String(data).includes(stopAt)) child.kill('SIGTERM');
+  };
+  child.stdout.on('data', hear);
+  child.stderr.on('data', hear);
+  const forced = setTimeout(() => child.kill('SIGKILL'), 60_000);
+  const [code] = (await once(child, 'exit')) as [number];
+  clearTimeout(forced);
+  return { code, output };
+}
+
+function spawnGarboard(settings: Settings) {
+  return spawn(process.execPath, ['apps/host/src/main.ts'], {
     cwd: ROOT,
     env: { ...process.env, PORT: '0', ...settings },
     stdio: ['ignore', 'pipe', 'pipe'],
   });
+}
+
+/** Rejects with what it said when it ends before it is ready. */
+export async function startGarboardProcess(settings: Settings): Promise<GarboardProcess> {
+  const child = spawnGarboard(settings);
   let output = '';
   const address = await new Promise<string>((resolve, reject) => {
     const hear = (data: Buffer) => {
