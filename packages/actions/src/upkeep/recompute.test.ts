@@ -32,6 +32,7 @@ describe('recompute', () => {
       tx
         .updateTable('obligation')
         .set({ due_on: '2040-01-01', overdue_after: '2040-01-01' })
+        .where('organisation_id', '=', organisation.id)
         .where('rule_id', '=', 'lpg-hose')
         .execute(),
     );
@@ -42,7 +43,7 @@ describe('recompute', () => {
   it('finds and mends a wrong count of a day', async () => {
     const { organisation } = await aVesselWithHose();
     await inOrganisation(pools.owner, organisation.id, (tx) =>
-      sql`update day_count set n = n + 3 where n > 0`.execute(tx),
+      sql`update day_count set n = n + 3 where n > 0 and organisation_id = ${organisation.id}::uuid`.execute(tx),
     );
     expect((await recompute(pools.app, organisation.id)).days).toBeGreaterThan(0);
     expect(await recompute(pools.app, organisation.id)).toEqual(RIGHT);
