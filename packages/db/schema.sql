@@ -180,6 +180,40 @@ create policy own_organisation on organisation
   using (id = (current_setting('app.organisation'::text))::uuid);
 grant select on organisation to garboard_app;
 
+create table override (
+  organisation_id uuid not null,
+  id uuid not null,
+  vessel_id uuid not null,
+  item_id uuid,
+  rule_id text not null,
+  duty text not null,
+  period text not null,
+  weight text not null,
+  decided_by text not null,
+  reason text not null,
+  document text not null,
+  starts_on date not null,
+  set_by text not null,
+  recorded_at timestamp with time zone not null,
+  ended_on date,
+  ended_at timestamp with time zone,
+  ended_by text,
+  ended_reason text,
+  constraint override_pkey PRIMARY KEY (organisation_id, id),
+  constraint override_organisation_id_item_id_fkey FOREIGN KEY (organisation_id, item_id) REFERENCES item(organisation_id, id),
+  constraint override_organisation_id_vessel_id_fkey FOREIGN KEY (organisation_id, vessel_id) REFERENCES vessel(organisation_id, id),
+  constraint override_check CHECK ((num_nulls(ended_on, ended_at, ended_by, ended_reason) = ANY (ARRAY[0, 4]))),
+  constraint override_period_check CHECK (((period ~ '^P(\d+Y)?(\d+M)?(\d+W)?(\d+D)?$'::text) AND (period <> 'P'::text))),
+  constraint override_weight_check CHECK ((weight = ANY (ARRAY['maker'::text, 'insurer'::text, 'own'::text])))
+);
+CREATE INDEX override_of_vessel ON public.override USING btree (organisation_id, vessel_id, starts_on, id);
+alter table override enable row level security;
+alter table override force row level security;
+create policy own_organisation on override
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select on override to garboard_app;
+
 create table session (
   organisation_id uuid not null,
   id uuid not null,

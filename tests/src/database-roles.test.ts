@@ -99,6 +99,15 @@ describe('the application role', () => {
     }
   });
 
+  it('can end an override, but neither change what it says nor delete it', async () => {
+    const { id } = await mintOrganisation(pools);
+    const attempt = (statement: string) => inOrganisation(pools.app, id, (tx) => sql.raw(statement).execute(tx));
+
+    await expect(attempt("update override set period = 'P1Y'")).rejects.toThrow('permission denied');
+    await expect(attempt('delete from override')).rejects.toThrow('permission denied');
+    await expect(attempt('update override set ended_on = null')).resolves.toBeDefined();
+  });
+
   it('can make no table and switch no policy off', async () => {
     for (const statement of ['create table mine (id integer)', 'alter table vessel disable row level security']) {
       await expect(sql.raw(statement).execute(pools.app), statement).rejects.toThrow(/permission denied|must be owner/);

@@ -14,10 +14,14 @@ import { listObligationsRoute } from './item/list-obligations.route.ts';
 import { recordFactRoute } from './item/record-fact.route.ts';
 import { endSessionRoute } from './organisation/end-session.route.ts';
 import { getSessionRoute } from './organisation/get-session.route.ts';
+import { endOverrideRoute } from './rule/end-override.route.ts';
+import { getOverrideRoute } from './rule/get-override.route.ts';
 import { getRuleRoute } from './rule/get-rule.route.ts';
 import { listItemKindsRoute } from './rule/list-item-kinds.route.ts';
+import { listOverridesRoute } from './rule/list-overrides.route.ts';
 import { listRulesRoute } from './rule/list-rules.route.ts';
 import { listSchemesRoute } from './rule/list-schemes.route.ts';
+import { setOverrideRoute } from './rule/set-override.route.ts';
 import { changeVesselRoute } from './vessel/change-vessel.route.ts';
 import { createVesselRoute } from './vessel/create-vessel.route.ts';
 import { getVesselRoute } from './vessel/get-vessel.route.ts';
@@ -52,6 +56,10 @@ export const OPERATIONS = [
   explainRoute,
   listRulesRoute,
   getRuleRoute,
+  listOverridesRoute,
+  setOverrideRoute,
+  getOverrideRoute,
+  endOverrideRoute,
   listItemKindsRoute,
   listSchemesRoute,
   listTemplatesRoute,

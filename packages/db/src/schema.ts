@@ -96,6 +96,27 @@ export type FactTable = {
   recorded_by: string;
 };
 
+export type OverrideTable = {
+  organisation_id: string;
+  id: string;
+  vessel_id: string;
+  item_id: string | null;
+  rule_id: string;
+  duty: string;
+  period: string;
+  weight: string;
+  decided_by: string;
+  reason: string;
+  document: string;
+  starts_on: string;
+  set_by: string;
+  recorded_at: Instant;
+  ended_on: ColumnType<string | null, never, string>;
+  ended_at: ColumnType<Date | null, never, string>;
+  ended_by: ColumnType<string | null, never, string>;
+  ended_reason: ColumnType<string | null, never, string>;
+};
+
 export type ObligationTable = {
   organisation_id: string;
   item_id: string;
@@ -125,6 +146,7 @@ export type Database = {
   vessel_event: VesselEventTable;
   item: ItemTable;
   fact: FactTable;
+  override: OverrideTable;
   obligation: ObligationTable;
   day_count: { organisation_id: string; overdue_after: string; due_on: string; weight: string; n: number };
   vessel_standing: {

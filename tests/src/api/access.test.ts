@@ -10,7 +10,7 @@ import { describe, expect, it } from 'vitest';
 import { app, type Client, document, type Headed, signedIn, type Told, tell } from '../support/api.ts';
 import { pools } from '../support/database.ts';
 import { mintOrganisation, NOW, type TestOrganisation } from '../support/organisation.ts';
-import { anItem, aVessel } from '../support/vessels.ts';
+import { anItem, anOverride, aVessel } from '../support/vessels.ts';
 
 type Asked = { readonly method: string; readonly path: string; readonly operation: Operation };
 
@@ -50,6 +50,10 @@ const MAY: Record<string, readonly Role[]> = {
   explainDueDates: EVERYBODY,
   listRules: EVERYBODY,
   getRule: EVERYBODY,
+  listOverrides: EVERYBODY,
+  setOverride: KEEPERS,
+  getOverride: EVERYBODY,
+  endOverride: KEEPERS,
   listItemKinds: EVERYBODY,
   listSchemes: EVERYBODY,
   listVesselTemplates: EVERYBODY,
@@ -57,14 +61,22 @@ const MAY: Record<string, readonly Role[]> = {
   endSession: NOBODY,
 };
 
-type Ids = { readonly vesselId: string; readonly itemId: string };
+type Ids = { readonly vesselId: string; readonly itemId: string; readonly overrideId: string };
 
 /** The operation on those things, with the document's own example as the body. */
 function ask<Body>({ method, path, operation }: Asked, ids: Ids, headers: Headed): Promise<Told<Body>> {
-  const at = path.replace('{vesselId}', ids.vesselId).replace('{itemId}', ids.itemId).replace('{ruleId}', 'raft-solas');
+  const at = addressOf(path, ids);
   const body = exampleOf(operation);
   const json: Headed = body === undefined ? {} : { 'content-type': 'application/json', 'if-match': '"1"' };
   return tell<Body>(app.request, method, at, { ...json, ...headers }, body);
+}
+
+function addressOf(path: string, ids: Ids): string {
+  return path
+    .replace('{vesselId}', ids.vesselId)
+    .replace('{itemId}', ids.itemId)
+    .replace('{overrideId}', ids.overrideId)
+    .replace('{ruleId}', 'raft-solas');
 }
 
 function exampleOf({ requestBody }: Operation): unknown {
@@ -78,13 +90,15 @@ async function thingsOf(client: Client): Promise<Ids> {
   const ctx = client.organisation.ctx();
   const vessel = await aVessel(ctx, ['solas']);
   const { item } = await anItem(ctx, vessel.id, 'liferaft');
-  return { vesselId: vessel.id, itemId: item.id };
+  const override = await anOverride(ctx, vessel.id);
+  return { vesselId: vessel.id, itemId: item.id, overrideId: override.id };
 }
 
 const bearer = (key: string): Headed => ({ authorization: `Bearer ${key}` });
 const NO_ONE_S: Ids = {
   vesselId: '0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a',
   itemId: '0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5b',
+  overrideId: '0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5c',
 };
 
 describe('the access matrix', () => {
@@ -114,7 +128,7 @@ describe('what is asked for', () => {
   it.each(named(writes))(
     'is looked at only after who asks and whether they may: %s',
     async (name, { method, path }) => {
-      const at = path.replace('{vesselId}', NO_ONE_S.vesselId).replace('{itemId}', NO_ONE_S.itemId);
+      const at = addressOf(path, NO_ONE_S);
       const key = await (await signedIn()).organisation.key('viewer');
       const unreadable = (headers: Headed) =>
         tell(app.request, method, at, { 'content-type': 'text/plain', ...headers }, '{');
@@ -172,7 +186,7 @@ async function makeBadCredentials({ id, key }: TestOrganisation): Promise<Headed
 }
 
 describe('another organisation’s things', () => {
-  const about = ALL.filter(({ path }) => /\{(vesselId|itemId)\}/.test(path));
+  const about = ALL.filter(({ path }) => /\{(vesselId|itemId|overrideId)\}/.test(path));
 
   it.each(named(about))('answer exactly as missing ones do: %s', async (_, asked) => {
     const theirs = await thingsOf(await signedIn());
@@ -190,7 +204,7 @@ describe('another organisation’s things', () => {
   it.each(named(about))('answer the same where the id is none at all: %s', async (_, asked) => {
     const me = bearer(await (await signedIn()).organisation.key('owner'));
 
-    const { status } = await ask<Problem>(asked, { vesselId: 'x%00', itemId: '%E0%A4%A' }, me);
+    const { status } = await ask<Problem>(asked, { vesselId: 'x%00', itemId: '%E0%A4%A', overrideId: 'none' }, me);
 
     expect(status).toBe(404);
   });

@@ -51,6 +51,14 @@ describe('the same request with the same key', () => {
       { use: 'laid_up', place: 'ashore', from: '2026-11-02' },
     ],
     ['an event', ({ vesselId }) => `/v1/vessels/${vesselId}/events`, { note: 'n', on: '2026-11-02', event: 'gale' }],
+    [
+      'a figure of one’s own',
+      ({ vesselId }) => `/v1/vessels/${vesselId}/overrides`,
+      {
+        ...{ ruleId: 'lpg-hose', duty: 'replacement', period: 'P4Y', weight: 'own', from: '2026-03-01' },
+        ...{ decidedBy: 'D', document: 'B', reason: 'R' },
+      },
+    ],
     ['a fact', ({ itemId }) => `/v1/items/${itemId}/facts`, SERVICED],
     [
       'a meter reading',

@@ -3,7 +3,9 @@
 import type { ActionContext } from '@garboard/actions/context.ts';
 import { addItem, type ItemAdded } from '@garboard/actions/item/add-item.ts';
 import { type FactInput, type FactRecorded, recordFact } from '@garboard/actions/item/record-fact.ts';
+import { type NewOverride, setOverride } from '@garboard/actions/rule/set-override.ts';
 import { createVessel } from '@garboard/actions/vessel/create-vessel.ts';
+import type { OverrideRecord } from '@garboard/db/rule/override-record.ts';
 import type { Particulars, VesselRecord } from '@garboard/db/vessel/vessel-record.ts';
 import type { SchemeId } from '@garboard/domain/rule/scheme.ts';
 import { accepted, particulars } from './organisation.ts';
@@ -49,4 +51,15 @@ export async function state(
   said: Partial<FactInput> & Pick<FactInput, 'fact' | 'on'>,
 ): Promise<FactRecorded> {
   return accepted(await recordFact(ctx, { itemId, fact: statement(said) }));
+}
+
+/** The maker's four years for every gas hose aboard, unless told otherwise. */
+export async function anOverride(
+  ctx: ActionContext,
+  vesselId: string,
+  more: Partial<NewOverride> = {},
+): Promise<OverrideRecord> {
+  const hose = { itemId: null, ruleId: 'lpg-hose', duty: 'replacement', period: 'P4Y', weight: 'maker' } as const;
+  const said = { decidedBy: 'Anna Berg', reason: 'the maker says so', document: 'Data sheet H-88', from: '2026-03-01' };
+  return accepted(await setOverride(ctx, { ...hose, ...said, vesselId, ...more }));
 }

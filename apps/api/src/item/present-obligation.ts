@@ -60,6 +60,7 @@ function presentExplanation(explanation: domain.Explanation, asOf: Day): Obligat
     doubts: [...explanation.doubts],
     missing: explanation.missing.map(({ what, whereFound }) => ({ what, whereFound })),
     wouldChangeIt: explanation.wouldChangeIt.map((remedy) => presentRemedy(remedy, asOf)),
+    ...(explanation.overrideId && { overrideId: explanation.overrideId }),
   };
 }
 

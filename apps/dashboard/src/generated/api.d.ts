@@ -208,6 +208,46 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/overrides/{overrideId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read one figure of your own
+         * @description Who set it, when, why and by which document; and how it ended, if it has.
+         */
+        get: operations["getOverride"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/overrides/{overrideId}/ending": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * End a figure of your own
+         * @description For `owner` and `manager`. It counts no more from today at the vessel’s place; what counted before stays as it was. `If-Match` is required.
+         */
+        post: operations["endOverride"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/rules": {
         parameters: {
             query?: never;
@@ -438,6 +478,30 @@ export interface paths {
          * @description For `owner` and `manager`. At most 100, in one transaction: all of them or none. Answers in the order asked. `GET /v1/vessel-templates` has rows to start from.
          */
         post: operations["addItems"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/vessels/{vesselId}/overrides": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List the figures of your own that count for a vessel
+         * @description Hers and her items’, the latest to take effect first. Ended ones stay.
+         */
+        get: operations["listOverrides"];
+        put?: never;
+        /**
+         * Put your own figure in place of a published interval
+         * @description For `owner` and `manager`. Advice gives way to the figure; law and a certificate’s terms can be tightened, never loosened, and stay on the list beside it. The obligation carries the figure’s weight, and its explanation says who, when, why and the published figure.
+         */
+        post: operations["setOverride"];
         delete?: never;
         options?: never;
         head?: never;
@@ -736,6 +800,12 @@ export interface components {
             binds: components["schemas"]["CountedLimit"] | null;
             doubts: string[];
             missing: components["schemas"]["Missing"][];
+            /**
+             * Format: uuid
+             * @description Your own figure that it was worked out with.
+             * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
+             */
+            overrideId?: string;
             sentence: string;
             setAside: {
                 factId: string;
@@ -1287,6 +1357,72 @@ export interface components {
         };
         /**
          * @example {
+         *       "ruleId": "lpg-hose",
+         *       "duty": "replacement",
+         *       "period": "P4Y",
+         *       "weight": "maker",
+         *       "decidedBy": "Anna Berg",
+         *       "reason": "The maker of this hose gives it four years.",
+         *       "document": "Data sheet H-88, page 2",
+         *       "from": "2026-03-01"
+         *     }
+         */
+        NewOverride: {
+            /**
+             * @description Who decided it.
+             * @example Anna Berg
+             */
+            decidedBy: string;
+            /**
+             * @description Where it stands.
+             * @example Data sheet H-88, page 2
+             */
+            document: string;
+            /**
+             * @description The id of one of the rule’s duties.
+             * @example replacement
+             */
+            duty: string;
+            /**
+             * Format: date
+             * @description The first day on which it counts; not in the future.
+             * @example 2027-03-18
+             */
+            from: string;
+            /**
+             * Format: uuid
+             * @description For this item only. Absent: for everything aboard that the rule bears on.
+             * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
+             */
+            itemId?: string;
+            /**
+             * @description Counted in place of the duty’s intervals.
+             * @example P42M
+             */
+            period: string;
+            /** @example The maker of this hose gives it four years. */
+            reason: string;
+            /**
+             * @description An entry of `/v1/rules`.
+             * @example lpg-hose
+             */
+            ruleId: string;
+            /**
+             * @description What stands behind the figure.
+             * @enum {string}
+             */
+            weight: "maker" | "insurer" | "own";
+        };
+        /**
+         * @example {
+         *       "reason": "Another make of hose was fitted."
+         *     }
+         */
+        NewOverrideEnding: {
+            reason: string;
+        };
+        /**
+         * @example {
          *       "from": "2026-11-02",
          *       "place": "ashore",
          *       "use": "laid_up"
@@ -1425,6 +1561,7 @@ export interface components {
         Obligation: {
             action: components["schemas"]["Action"];
             dueOn?: components["schemas"]["CalendarDay"];
+            /** @description The rule’s duty; with `.tightened` your own figure beside one that binds. */
             duty: string;
             expiresOn?: components["schemas"]["CalendarDay"];
             explanation: components["schemas"]["Explanation"];
@@ -1476,6 +1613,93 @@ export interface components {
             number: string;
             /** @description As it was given. */
             text: string;
+        };
+        /**
+         * @example {
+         *       "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d",
+         *       "vesselId": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *       "ruleId": "lpg-hose",
+         *       "duty": "replacement",
+         *       "period": "P4Y",
+         *       "weight": "maker",
+         *       "decidedBy": "Anna Berg",
+         *       "reason": "The maker of this hose gives it four years.",
+         *       "document": "Data sheet H-88, page 2",
+         *       "from": "2026-03-01",
+         *       "recordedAt": "2026-03-01T08:12:00Z",
+         *       "recordedBy": "session:0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e",
+         *       "version": 1
+         *     }
+         */
+        Override: {
+            /**
+             * @description Who decided it.
+             * @example Anna Berg
+             */
+            decidedBy: string;
+            /**
+             * @description Where it stands.
+             * @example Data sheet H-88, page 2
+             */
+            document: string;
+            /**
+             * @description The id of one of the rule’s duties.
+             * @example replacement
+             */
+            duty: string;
+            ended?: components["schemas"]["OverrideEnding"];
+            /**
+             * Format: date
+             * @description The first day on which it counts; not in the future.
+             * @example 2027-03-18
+             */
+            from: string;
+            id: components["schemas"]["Id"];
+            /**
+             * Format: uuid
+             * @description For this item only. Absent: for everything aboard that the rule bears on.
+             * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
+             */
+            itemId?: string;
+            /**
+             * @description Counted in place of the duty’s intervals.
+             * @example P42M
+             */
+            period: string;
+            /** @example The maker of this hose gives it four years. */
+            reason: string;
+            recordedAt: components["schemas"]["Instant"];
+            /** @description The credential that set it. */
+            recordedBy: string;
+            /**
+             * @description An entry of `/v1/rules`.
+             * @example lpg-hose
+             */
+            ruleId: string;
+            /** @description Its `ETag`: 1 in force, 2 ended. */
+            version: number;
+            vesselId: components["schemas"]["Id"];
+            /**
+             * @description What stands behind the figure.
+             * @enum {string}
+             */
+            weight: "maker" | "insurer" | "own";
+        };
+        OverrideEnding: {
+            /**
+             * Format: date
+             * @description The first day on which it counts no more.
+             * @example 2027-03-18
+             */
+            on: string;
+            reason: string;
+            recordedAt: components["schemas"]["Instant"];
+            recordedBy: string;
+        };
+        OverridePage: {
+            items: components["schemas"]["Override"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
         };
         /** @description RFC 9457 problem details. */
         Problem: {
@@ -2963,6 +3187,213 @@ export interface operations {
             };
         };
     };
+    getOverride: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                overrideId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The figure. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Override"];
+                };
+            };
+            /** @description The reader has this version already (`If-None-Match`). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    endOverride: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                overrideId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewOverrideEnding"];
+            };
+        };
+        responses: {
+            /** @description The figure as ended. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Override"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed for this role (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     listRules: {
         parameters: {
             query?: {
@@ -4078,6 +4509,202 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["AddedItems"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed for this role (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listOverrides: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                vesselId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of figures. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OverridePage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    setOverride: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                vesselId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewOverride"];
+            };
+        };
+        responses: {
+            /** @description The figure as set. */
+            201: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Override"];
                 };
             };
             /** @description The body is not readable JSON (`/problems/malformed-json`). */

@@ -7,7 +7,16 @@ export type AuditRow = {
   readonly actor: string;
   readonly requestId: string;
   readonly verb: string;
-  readonly subject: 'vessel' | 'item' | 'fact' | 'situation' | 'event' | 'api_key' | 'session' | 'organisation';
+  readonly subject:
+    | 'vessel'
+    | 'item'
+    | 'fact'
+    | 'situation'
+    | 'event'
+    | 'override'
+    | 'api_key'
+    | 'session'
+    | 'organisation';
   readonly subjectId: string;
   readonly before: unknown;
   readonly after: unknown;

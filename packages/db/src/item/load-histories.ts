@@ -3,6 +3,7 @@
 import type { ItemKindId } from '@garboard/domain/item/item-kind.ts';
 import type { ItemHistory, VesselHistory } from '@garboard/domain/item/work-out-obligations.ts';
 import type { SchemeId } from '@garboard/domain/rule/scheme.ts';
+import { loadOverrides } from '../rule/overrides.ts';
 import type { Scoped } from '../scope.ts';
 import { toVesselEvent } from '../vessel/events.ts';
 import { toSituation } from '../vessel/situations.ts';
@@ -33,7 +34,7 @@ export async function loadVesselHistory(tx: Scoped, vesselId: string): Promise<V
   return { schemes: schemes as SchemeId[], situations: situations.map(toSituation), events: events.map(toVesselEvent) };
 }
 
-/** The vessel's items with all their facts; only `itemIds` where given. */
+/** The vessel's items with all their facts and the figures set for them; only `itemIds` where given. */
 export async function loadItemHistories(
   tx: Scoped,
   vesselId: string,
@@ -53,6 +54,7 @@ export async function loadItemHistories(
     )
     .orderBy('id')
     .execute();
+  const overrides = await loadOverrides(tx, vesselId);
   const byItem = Map.groupBy(facts.map(toFactRecord), ({ itemId }) => itemId);
   return rows.map(toItemRecord).map((item) => ({
     item,
@@ -60,6 +62,7 @@ export async function loadItemHistories(
       kind: item.kind as ItemKindId,
       attributes: item.attributes,
       facts: (byItem.get(item.id) ?? []).map(toFact),
+      overrides: overrides.filter(({ itemId }) => itemId === null || itemId === item.id),
     },
   }));
 }

@@ -57,11 +57,16 @@ export type Explanation = {
   readonly wouldChangeIt: readonly Remedy[];
   /** Absent: never. The dates and the standing stay as they are worked out; a suspended duty is not thereby done. */
   readonly suspended?: readonly Suspended[];
+  /** The organisation's own figure that it was worked out with. */
+  readonly overrideId?: string;
 };
 
 export type Obligation = {
   readonly ruleId: string;
-  /** Which of the rule's duties: a rule may ask for a yearly service and a five-yearly one. */
+  /**
+   * Which of the rule's duties: a rule may ask for a yearly service and a five-yearly one. With `.tightened` an
+   * organisation's own figure beside a duty that binds.
+   */
   readonly duty: string;
   readonly scheme: SchemeId;
   readonly weight: Weight;

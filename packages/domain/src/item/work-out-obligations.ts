@@ -1,6 +1,7 @@
 /**
  * From facts to obligations. Pure: no clock, no I/O; the same facts give the same answer in any order.
  */
+import { type Override, overrideInForce } from '../rule/override.ts';
 import type { Applies, Duty, Rule } from '../rule/rule.ts';
 import { dutyReads } from '../rule/rule-reads.ts';
 import { RULES, rulesFor, suspendingRules } from '../rule/rules.ts';
@@ -21,6 +22,7 @@ import { type Cut, type FactSetAside, unitAboard } from './unit-aboard.ts';
 import { conditionInWords, type Particulars, weighCondition } from './weigh-condition.ts';
 import { afterWithdrawal } from './withdrawal.ts';
 import { type Remarks, workOutDuty } from './work-out-duty.ts';
+import { workOutOverridden } from './work-out-overridden.ts';
 
 export type { Attributes, Cut };
 
@@ -28,6 +30,8 @@ export type ItemHistory = {
   readonly kind: ItemKindId;
   readonly attributes: Attributes;
   readonly facts: readonly Fact[];
+  /** The organisation's own figures for this item or for everything aboard, ended ones too. */
+  readonly overrides?: readonly Override[];
 };
 
 export type VesselHistory = {
@@ -55,7 +59,10 @@ export function workOutObligations(item: ItemHistory, vessel: VesselHistory, cut
   const rules = rulesFor(item.kind, vessel.schemes).filter((rule) => applies(rule, aboard));
   const stampDoubts = rules.flatMap((rule) => doubtsOfChecks(rule, facts));
   const suspending = suspendingRules(vessel.schemes);
-  const obligations = rules.flatMap((rule) => workOutRule(rule, aboard, stampDoubts));
+  const { overrides = [] } = item;
+  const obligations = rules.flatMap((rule) =>
+    workOutRule(rule, aboard, stampDoubts, (duty) => overrideInForce(overrides, { ruleId: rule.id, duty }, cut)),
+  );
   return sayWithoutDate(obligations, rules).map((obligation) =>
     withSuspension(obligation, suspending, vessel.situations, cut),
   );
@@ -72,14 +79,23 @@ type Aboard = Particulars & {
   readonly setAside: readonly FactSetAside[];
 };
 
-function workOutRule(rule: Rule, aboard: Aboard, stampDoubts: readonly string[]): readonly Obligation[] {
+function workOutRule(
+  rule: Rule,
+  aboard: Aboard,
+  stampDoubts: readonly string[],
+  overrideOf: (duty: string) => Override | undefined,
+): readonly Obligation[] {
   const duties = rule.duties.filter((duty) => !duty.onlyFor || duty.onlyFor.includes(aboard.kind));
   return afterWithdrawal(
     duties
       .filter((duty) => applies(duty, aboard))
       .flatMap((duty) => {
-        const last = lastDone(aboard.facts, duty.resets);
-        return workOutDuty(rule, { ...aboard, duty, last }, remarksOn(duty, rule, aboard, stampDoubts)) ?? [];
+        const grounds = { ...aboard, duty, last: lastDone(aboard.facts, duty.resets) };
+        const remarks = remarksOn(duty, rule, aboard, stampDoubts);
+        const override = overrideOf(duty.id);
+        return override
+          ? workOutOverridden(rule, grounds, remarks, override)
+          : (workOutDuty(rule, grounds, remarks) ?? []);
       }),
   );
 }
