@@ -1,7 +1,18 @@
 import fc from 'fast-check';
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, it } from 'vitest';
-import { addDays, addMonths, type Day, dayOf, daysBetween, endOfMonth, endOfYear, formatDay, parseDay } from './day.ts';
+import {
+  addDays,
+  addMonths,
+  type Day,
+  dateOfDay,
+  dayOf,
+  daysBetween,
+  endOfMonth,
+  endOfYear,
+  formatDay,
+  parseDay,
+} from './day.ts';
 
 const day = (text: string) => parseDay(text) as Day;
 const anyDay = fc.integer({ min: dayOf(1900, 1, 1), max: dayOf(2200, 12, 31) }) as fc.Arbitrary<Day>;
@@ -103,5 +114,28 @@ describe('days', () => {
     expect(formatDay(endOfMonth(day('2024-02-01')))).toBe('2024-02-29');
     expect(formatDay(endOfMonth(day('2026-12-31')))).toBe('2026-12-31');
     expect(formatDay(endOfYear(day('2026-01-01')))).toBe('2026-12-31');
+  });
+});
+
+describe('the parts of a day', () => {
+  it('are those of the proleptic Gregorian calendar, over more than a thousand years', () => {
+    for (let at = dayOf(1000, 1, 1) as number; at < dayOf(2600, 1, 1); at++) {
+      const date = new Date(at * 86_400_000);
+      const parts = { year: date.getUTCFullYear(), month: date.getUTCMonth() + 1, dayOfMonth: date.getUTCDate() };
+      const read = dateOfDay(at as Day);
+      if (read.dayOfMonth !== parts.dayOfMonth || read.month !== parts.month || read.year !== parts.year)
+        expect(read).toEqual(parts);
+      if (dayOf(read.year, read.month, read.dayOfMonth) !== at) expect(read).toEqual(parts);
+    }
+    expect(dateOfDay(day('2024-02-29'))).toEqual({ year: 2024, month: 2, dayOfMonth: 29 });
+  });
+
+  it('roll over when a day or a month lies past the end', () => {
+    expect(formatDay(dayOf(2023, 14, 30))).toBe('2024-03-01');
+    expect(formatDay(dayOf(2024, -9, 0))).toBe('2023-02-28');
+  });
+
+  it('are not to be had of what is no day', () => {
+    expect(() => formatDay(Number.NaN as Day)).toThrow('not a day');
   });
 });

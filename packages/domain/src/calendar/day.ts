@@ -6,14 +6,40 @@
  */
 export type Day = number & { readonly __day: never };
 
-const MS_PER_DAY = 86_400_000;
 const ISO_DAY = /^\d{4}-\d{2}-\d{2}$/;
 
-/** The day made of a year, a month (1 to 12) and a day of the month; a day past the month's end rolls over. */
+/** Days from 1 March of the year 0 to 1 January 1970: counted from March, a leap day comes last. */
+const TO_1970 = 719_468;
+const DAYS_OF_400_YEARS = 146_097;
+
+export type DateOfDay = { readonly year: number; readonly month: number; readonly dayOfMonth: number };
+
+/** The day made of a year, a month (1 to 12) and a day of the month; a day or month past the end rolls over. */
 export function dayOf(year: number, month: number, dayOfMonth: number): Day {
-  const date = new Date(0);
-  date.setUTCFullYear(year, month - 1, dayOfMonth);
-  return Math.round(date.getTime() / MS_PER_DAY) as Day;
+  const fromMarch = year * 12 + month - 3;
+  const years = Math.floor(fromMarch / 12);
+  const era = Math.floor(years / 400);
+  const ofEra = years - era * 400;
+  const before = Math.floor((153 * (fromMarch - years * 12) + 2) / 5);
+  const days = ofEra * 365 + Math.floor(ofEra / 4) - Math.floor(ofEra / 100) + before + dayOfMonth - 1;
+  return (era * DAYS_OF_400_YEARS + days - TO_1970) as Day;
+}
+
+/** Its year, month (1 to 12) and day of the month. */
+export function dateOfDay(day: Day): DateOfDay {
+  const shifted = day + TO_1970;
+  const era = Math.floor(shifted / DAYS_OF_400_YEARS);
+  const ofEra = shifted - era * DAYS_OF_400_YEARS;
+  const leapDays = Math.floor(ofEra / 1460) - Math.floor(ofEra / 36_524) + Math.floor(ofEra / 146_096);
+  const years = Math.floor((ofEra - leapDays) / 365);
+  const ofYear = ofEra - (years * 365 + Math.floor(years / 4) - Math.floor(years / 100));
+  const fromMarch = Math.floor((5 * ofYear + 2) / 153);
+  const month = fromMarch < 10 ? fromMarch + 3 : fromMarch - 9;
+  return {
+    year: era * 400 + years + (month <= 2 ? 1 : 0),
+    month,
+    dayOfMonth: ofYear - Math.floor((153 * fromMarch + 2) / 5) + 1,
+  };
 }
 
 /** Reads `YYYY-MM-DD`. `null` when it is not a real day: `2026-02-30` is not. */
@@ -25,7 +51,13 @@ export function parseDay(text: string): Day | null {
 
 /** `YYYY-MM-DD`. */
 export function formatDay(day: Day): string {
-  return new Date(day * MS_PER_DAY).toISOString().slice(0, 10);
+  if (!Number.isSafeInteger(day)) throw new RangeError(`not a day: ${day}`);
+  const { year, month, dayOfMonth } = dateOfDay(day);
+  return `${padded(year, 4)}-${padded(month, 2)}-${padded(dayOfMonth, 2)}`;
+}
+
+function padded(number: number, length: number): string {
+  return String(number).padStart(length, '0');
 }
 
 export function addDays(day: Day, days: number): Day {
@@ -44,19 +76,18 @@ export function daysBetween(from: Day, to: Day): number {
  * 29 Jul 2025, but in two steps over 28 Feb 2025 it would be the 28th.
  */
 export function addMonths(day: Day, months: number): Day {
-  const date = new Date(day * MS_PER_DAY);
-  const year = date.getUTCFullYear();
-  const month = date.getUTCMonth() + 1 + months;
-  return Math.min(dayOf(year, month, date.getUTCDate()), dayOf(year, month + 1, 0)) as Day;
+  const { year, month, dayOfMonth } = dateOfDay(day);
+  const reached = month + months;
+  return Math.min(dayOf(year, reached, dayOfMonth), dayOf(year, reached + 1, 0)) as Day;
 }
 
 /** The last day of the month that `day` lies in. */
 export function endOfMonth(day: Day): Day {
-  const date = new Date(day * MS_PER_DAY);
-  return dayOf(date.getUTCFullYear(), date.getUTCMonth() + 2, 0);
+  const { year, month } = dateOfDay(day);
+  return dayOf(year, month + 1, 0);
 }
 
 /** 31 December of the year that `day` lies in. */
 export function endOfYear(day: Day): Day {
-  return dayOf(new Date(day * MS_PER_DAY).getUTCFullYear(), 12, 31);
+  return dayOf(dateOfDay(day).year, 12, 31);
 }

@@ -1,5 +1,5 @@
 /** Days and periods as people say them: `22 September 2026`, `12 months`. */
-import { type Day, formatDay } from './day.ts';
+import { type Day, dateOfDay } from './day.ts';
 import { type Period, parsePeriod } from './period.ts';
 import type { RecordedDate } from './recorded-date.ts';
 
@@ -20,7 +20,7 @@ const MONTHS = [
 
 /** `22 September 2026`. */
 export function dayInWords(day: Day): string {
-  const [year, month, dayOfMonth] = formatDay(day).split('-').map(Number) as [number, number, number];
+  const { year, month, dayOfMonth } = dateOfDay(day);
   return `${dayOfMonth} ${MONTHS[month - 1]} ${year}`;
 }
 
@@ -42,17 +42,32 @@ export function recordedDateInWords(date: RecordedDate): string {
 }
 
 /** A period in the unit it was written in: `P12M` is "12 months", `P1Y` "1 year". */
-export function periodInWords(text: string): string {
+export const periodInWords = remembered((text: string): string => {
   const parts = [...text.matchAll(/(\d+)([YMWD])/g)];
   return parts.map(([, count, unit]) => `${count} ${UNITS[unit as Unit]}${count === '1' ? '' : 's'}`).join(' and ');
-}
+});
 
 type Unit = 'Y' | 'M' | 'W' | 'D';
 const UNITS: Record<Unit, string> = { Y: 'year', M: 'month', W: 'week', D: 'day' };
 
 /** A period written in the catalogue. It is our own text, so a wrong one is a fault. */
-export function periodOf(text: string): Period {
+export const periodOf = remembered((text: string): Period => {
   const period = parsePeriod(text);
   if (!period) throw new Error(`not a period of years, months, weeks and days: ${text}`);
   return period;
+});
+
+/** There are only so many periods, in the catalogue and as people's own figures in months; each is read once. */
+function remembered<Answer>(read: (text: string) => Answer): (text: string) => Answer {
+  const known = new Map<string, Answer>();
+  return (text) => {
+    const before = known.get(text);
+    if (before !== undefined) return before;
+    const answer = read(text);
+    if (known.size < MOST_REMEMBERED) known.set(text, answer);
+    return answer;
+  };
 }
+
+/** More than there are: what anybody sends must not fill the memory. */
+const MOST_REMEMBERED = 2000;

@@ -1,5 +1,5 @@
 /** The published rules, and which of them bear on an item. */
-import type { ItemKindId } from '../item/item-kind.ts';
+import { ITEM_KIND_IDS, type ItemKindId } from '../item/item-kind.ts';
 import { BEACON_DATE_RULES } from './catalogue/beacon-dates.ts';
 import { BEACON_RULES } from './catalogue/beacons.ts';
 import { CONVENTION_CERTIFICATE_RULES } from './catalogue/convention-certificates.ts';
@@ -65,6 +65,9 @@ export const RULES: readonly Rule[] = [
 ];
 
 const BY_ID: ReadonlyMap<string, Rule> = new Map(RULES.map((rule) => [rule.id, rule]));
+const BY_KIND: ReadonlyMap<ItemKindId, readonly Rule[]> = new Map(
+  ITEM_KIND_IDS.map((kind) => [kind, RULES.filter(({ kinds }) => kinds.includes(kind))]),
+);
 const ALWAYS: ReadonlySet<SchemeId> = new Set(SCHEMES.filter((scheme) => scheme.always).map((scheme) => scheme.id));
 
 /** The rule of that id; `undefined` when the catalogue has none. */
@@ -81,7 +84,5 @@ export function suspendingRules(schemes: readonly SchemeId[]): readonly Rule[] {
 
 /** The rules that the schemes put on a kind, with those of every scheme that always applies; in catalogue order. */
 export function rulesFor(kind: ItemKindId, schemes: readonly SchemeId[]): readonly Rule[] {
-  return RULES.filter(
-    (rule) => rule.kinds.includes(kind) && (ALWAYS.has(rule.scheme) || schemes.includes(rule.scheme)),
-  );
+  return (BY_KIND.get(kind) ?? []).filter(({ scheme }) => ALWAYS.has(scheme) || schemes.includes(scheme));
 }
