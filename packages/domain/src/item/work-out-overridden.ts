@@ -28,7 +28,7 @@ export function workOutOverridden(
 }
 
 /** The name of the obligation that stands beside the published one. */
-export const tightened = (duty: string) => `${duty}.tightened`;
+const tightened = (duty: string) => `${duty}.tightened`;
 
 /** The figure stands in the document named, which nobody here has read. */
 function underOverride(rule: Rule, { weight, document }: Override): Rule {
