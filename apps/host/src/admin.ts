@@ -20,8 +20,13 @@ try {
       name: { type: 'string' },
       days: { type: 'string' },
       'time-zone': { type: 'string' },
+      help: { type: 'boolean' },
     },
   });
+  if (values.help) {
+    process.stdout.write(`${USAGE}\n`);
+    process.exit(0);
+  }
   const database = await openDatabase(readConfig(process.env), () => {});
   try {
     const answer = await runCommand(database.pools, positionals, values, new Date());

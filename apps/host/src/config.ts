@@ -12,18 +12,26 @@ export type Config = {
   readonly demo: boolean;
 };
 
+const LOG_LEVELS: readonly string[] = ['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent'];
+
 /** Throws with words a person can act on. */
 export function readConfig(env: NodeJS.ProcessEnv): Config {
   const port = Number(env.PORT ?? 8080);
   if (!Number.isInteger(port) || port < 0 || port > 65_535)
     throw new Error(`PORT must be a port number, not "${env.PORT}"`);
   const databaseUrl = env.DATABASE_URL || undefined;
+  if (databaseUrl && !/^postgres(ql)?:\/\//.test(databaseUrl))
+    throw new Error('DATABASE_URL must be an address such as postgres://user@host/database');
+  const logLevel = env.LOG_LEVEL || 'warn';
+  if (!LOG_LEVELS.includes(logLevel))
+    throw new Error(`LOG_LEVEL must be one of ${LOG_LEVELS.join(', ')}, not "${logLevel}"`);
+  if (env.DEMO && !['yes', 'no'].includes(env.DEMO)) throw new Error(`DEMO must be yes or no, not "${env.DEMO}"`);
   return {
     port,
-    host: env.HOST ?? '127.0.0.1',
+    host: env.HOST || '127.0.0.1',
     ...(databaseUrl && { databaseUrl }),
     dataDir: path.resolve(env.DATA_DIR ?? '.data'),
-    logLevel: env.LOG_LEVEL ?? 'warn',
+    logLevel,
     demo: env.DEMO ? env.DEMO === 'yes' : databaseUrl === undefined,
   };
 }

@@ -1,0 +1,27 @@
+import { describe, expect, it } from 'vitest';
+import { readConfig } from './config.ts';
+
+describe('the settings', () => {
+  it('start the program on its own PostgreSQL, with demo fleets, where nothing is set', () => {
+    expect(readConfig({})).toMatchObject({ port: 8080, host: '127.0.0.1', logLevel: 'warn', demo: true });
+  });
+
+  it('leave the demo fleets out of somebody else’s database unless asked for', () => {
+    const DATABASE_URL = 'postgresql://keeper@db/fleet';
+    expect(readConfig({ DATABASE_URL })).toMatchObject({ databaseUrl: DATABASE_URL, demo: false });
+    expect(readConfig({ DATABASE_URL, DEMO: 'yes' }).demo).toBe(true);
+  });
+
+  it.each([
+    ['PORT', 'eighty', 'PORT must be a port number'],
+    ['DATABASE_URL', 'keeper:secret', 'DATABASE_URL must be an address such as'],
+    ['LOG_LEVEL', 'loud', 'LOG_LEVEL must be one of'],
+    ['DEMO', 'maybe', 'DEMO must be yes or no'],
+  ])('are refused in words that name %s when it is %s', (name, value, words) => {
+    expect(() => readConfig({ [name]: value })).toThrow(words);
+  });
+
+  it('never repeat an address that may carry a password', () => {
+    expect(() => readConfig({ DATABASE_URL: 'mysql://u:secret@h/d' })).toThrow(/^(?!.*secret)/);
+  });
+});
