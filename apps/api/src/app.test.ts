@@ -70,6 +70,13 @@ describe('the dashboard', () => {
     },
   );
 
+  it('is found at the address that the start prints, whatever the asker takes', async () => {
+    const ask = await withDashboard();
+
+    expect((await ask('/', '*/*')).status).toBe(200);
+    expect((await ask('/fleet', '*/*')).status).toBe(404);
+  });
+
   it('keeps hashed files for ever and asks for the others anew', async () => {
     const ask = await withDashboard();
 

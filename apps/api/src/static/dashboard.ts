@@ -15,9 +15,14 @@ export function dashboard(dir: string | null | undefined): Dashboard {
     if (c.req.method !== 'GET' && c.req.method !== 'HEAD') return null;
     const name = c.req.path.slice(1);
     if (folder.has(name)) return serve(c, folder, name);
-    const isPage = !OURS.test(c.req.path) && (c.req.header('accept') ?? '').includes('text/html');
+    const isPage = c.req.path === '/' || (!OURS.test(c.req.path) && wantsPage(c));
     return isPage && folder.has('index.html') ? serve(c, folder, 'index.html') : null;
   };
+}
+
+/** A program that mistypes an address gets its problem; a person gets the page, which says so in words. */
+function wantsPage(c: Context<ApiEnv>): boolean {
+  return (c.req.header('accept') ?? '').includes('text/html');
 }
 
 /** Vite writes a hash into the names under `assets/`: such a file never changes. */
