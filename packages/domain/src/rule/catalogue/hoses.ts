@@ -29,7 +29,7 @@ export const HOSE_RULES: readonly Rule[] = [
         id: 'replacement',
         action: { kind: 'replace', words: 'Renew the seawater hose' },
         inWords:
-          'A seawater hose is renewed at the life that its maker gives it, else about 10 years after it was fitted',
+          'A seawater hose is renewed at the end of the life that its maker gives it, else about 10 years after it was fitted',
         limits: [sinceFitted(ownFigure('makerLifeMonths', 'P10Y'))],
         fallback: [{ kind: 'after', from: 'manufactured', plus: ownFigure('makerLifeMonths', 'P10Y') }],
         resets: [{ act: 'replaced', by: [] }],

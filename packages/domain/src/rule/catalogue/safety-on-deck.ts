@@ -72,7 +72,8 @@ export const SAFETY_ON_DECK_RULES: readonly Rule[] = [
       {
         id: 'replacement',
         action: { kind: 'replace', words: 'Renew the webbing jackstay' },
-        inWords: 'A webbing jackstay is renewed at the life that its maker gives it, else after 2 years of exposure',
+        inWords:
+          'A webbing jackstay is renewed at the end of the life that its maker gives it, else after 2 years of exposure',
         limits: [
           {
             kind: 'after',

@@ -113,7 +113,8 @@ export const STEERING_KEEL_SHAFT_RULES: readonly Rule[] = [
       {
         id: 'bellows',
         action: { kind: 'replace', words: 'Have the seal and its bellows renewed' },
-        inWords: 'The bellows of a shaft seal is renewed at the life that its maker gives it, else after about 6 years',
+        inWords:
+          'The bellows of a shaft seal is renewed at the end of the life that its maker gives it, else after about 6 years',
         onlyFor: ['shaft_seal'],
         limits: [sinceFitted(ownFigure('makerLifeMonths', 'P6Y'))],
         resets: [{ act: 'replaced', by: ENGINEER }],
