@@ -2,18 +2,15 @@
 import { formatDay } from '@garboard/domain/calendar/day.ts';
 import { parseRecordedDate, type RecordedDate } from '@garboard/domain/calendar/recorded-date.ts';
 import type { Fact } from '@garboard/domain/item/fact.ts';
-import type { Obligation } from '@garboard/domain/item/obligation.ts';
 import { type VesselHistory, workOutObligations } from '@garboard/domain/item/work-out-obligations.ts';
 import type { StoredFact, StoredItem } from './stored-items.ts';
 
 const VESSEL: VesselHistory = { schemes: ['solas', 'insurer'], situations: [], events: [] };
 
-export function engineDueDates(item: StoredItem): readonly string[] {
-  return obligationsOf(item).map(({ outcome }) => (outcome.kind === 'dated' ? formatDay(outcome.dueOn) : 'unknown'));
-}
-
-export function obligationsOf({ kind, facts }: StoredItem): readonly Obligation[] {
-  return workOutObligations({ kind, attributes: {}, facts: facts.map(toFact) }, VESSEL);
+export function engineDueDates({ kind, facts }: StoredItem): readonly string[] {
+  return workOutObligations({ kind, attributes: {}, facts: facts.map(toFact) }, VESSEL).map(({ outcome }) =>
+    outcome.kind === 'dated' ? formatDay(outcome.dueOn) : 'unknown',
+  );
 }
 
 function toFact({ fact, on, by }: StoredFact, at: number): Fact {

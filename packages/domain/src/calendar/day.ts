@@ -10,7 +10,7 @@ const ISO_DAY = /^\d{4}-\d{2}-\d{2}$/;
 
 /** Days from 1 March of the year 0 to 1 January 1970: counted from March, a leap day comes last. */
 const TO_1970 = 719_468;
-const DAYS_OF_400_YEARS = 146_097;
+const FOUR_CENTURIES = 146_097;
 
 export type DateOfDay = { readonly year: number; readonly month: number; readonly dayOfMonth: number };
 
@@ -22,14 +22,14 @@ export function dayOf(year: number, month: number, dayOfMonth: number): Day {
   const ofEra = years - era * 400;
   const before = Math.floor((153 * (fromMarch - years * 12) + 2) / 5);
   const days = ofEra * 365 + Math.floor(ofEra / 4) - Math.floor(ofEra / 100) + before + dayOfMonth - 1;
-  return (era * DAYS_OF_400_YEARS + days - TO_1970) as Day;
+  return (era * FOUR_CENTURIES + days - TO_1970) as Day;
 }
 
 /** Its year, month (1 to 12) and day of the month. */
 export function dateOfDay(day: Day): DateOfDay {
   const shifted = day + TO_1970;
-  const era = Math.floor(shifted / DAYS_OF_400_YEARS);
-  const ofEra = shifted - era * DAYS_OF_400_YEARS;
+  const era = Math.floor(shifted / FOUR_CENTURIES);
+  const ofEra = shifted - era * FOUR_CENTURIES;
   const leapDays = Math.floor(ofEra / 1460) - Math.floor(ofEra / 36_524) + Math.floor(ofEra / 146_096);
   const years = Math.floor((ofEra - leapDays) / 365);
   const ofYear = ofEra - (years * 365 + Math.floor(years / 4) - Math.floor(years / 100));
