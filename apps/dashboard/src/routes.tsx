@@ -17,6 +17,7 @@ import { readRecordSearch } from './item/record-search.ts';
 import { RulePage } from './rule/rule-page.tsx';
 import { readRuleSearch } from './rule/rule-search.ts';
 import { RulesPage } from './rule/rules-page.tsx';
+import { NewVesselPage } from './vessel/new-vessel-page.tsx';
 import { VesselPage } from './vessel/vessel-page.tsx';
 import { readVesselSearch } from './vessel/vessel-search.ts';
 import { VesselsPage } from './vessel/vessels-page.tsx';
@@ -26,6 +27,7 @@ const getParentRoute = () => root;
 
 const due = createRoute({ getParentRoute, path: '/', validateSearch: readDueSearch, component: DuePage });
 const vessels = createRoute({ getParentRoute, path: '/vessels', component: VesselsPage });
+const newVessel = createRoute({ getParentRoute, path: '/vessels/new', component: NewVesselPage });
 const vessel = createRoute({
   getParentRoute,
   path: '/vessels/$vesselId',
@@ -44,7 +46,7 @@ const rule = createRoute({ getParentRoute, path: '/rules/$ruleId', component: Ru
 
 /** Addresses are read by people: plain words, not JSON in quotes. */
 export const router = createRouter({
-  routeTree: root.addChildren([due, vessels, vessel, record, add, rules, rule]),
+  routeTree: root.addChildren([due, vessels, newVessel, vessel, record, add, rules, rule]),
   parseSearch: parseSearchWith((value) => value),
   stringifySearch: stringifySearchWith(String),
   scrollRestoration: true,

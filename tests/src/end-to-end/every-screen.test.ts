@@ -67,6 +67,14 @@ const SCREENS: Record<string, (page: Page, fleet: SmallFleet) => Promise<void>> 
     await page.getByLabel('What it is called aboard').fill('hose');
     await page.getByRole('button', { name: 'Gas (LPG) hose' }).waitFor();
   },
+  'enter-vessel': async (page) => {
+    await page.goto(`${app.address()}/vessels/new`);
+    await page.getByLabel('Start from').selectOption('Safety boat');
+    await page.getByRole('checkbox', { name: /: Battery$/ }).uncheck();
+    await page.getByRole('group', { name: 'Outboard engine' }).getByLabel('Called').fill('');
+    await page.getByRole('button', { name: 'Enter her' }).click();
+    await page.getByText('Not entered yet').waitFor();
+  },
   rules: async (page) => {
     await page.goto(`${app.address()}/rules`);
     await page.getByRole('heading', { name: 'SOLAS', exact: true }).waitFor();

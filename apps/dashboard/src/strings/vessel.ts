@@ -20,7 +20,7 @@ export const strings = {
     waiting: 'Reading the register …',
     failed: 'The register could not be read',
     empty: 'No vessel is on the register yet.',
-    emptyHow: 'Vessels are entered through the API for now: POST /v1/vessels, described at /docs.',
+    emptyHow: 'Enter the first one: her name is enough to begin with.',
   },
   statement: (name: string, overdue: number, unknown: number) => {
     if (overdue > 0) return { before: '', name, after: ` has ${counted(overdue, 'thing', 'things')} out of date` };

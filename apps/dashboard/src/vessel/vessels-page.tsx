@@ -4,7 +4,9 @@ import { Link } from '@tanstack/react-router';
 import { whyItFailed } from '../api/api-problem.ts';
 import { countAdvice, countAll, countBinding } from '../due-list/counts.ts';
 import { type FleetRow, fleetQuery } from '../fleet/fleet.query.ts';
+import { useMay } from '../organisation/may.ts';
 import type { StandingCode } from '../strings/codes.ts';
+import { strings as newVesselStrings } from '../strings/new-vessel.ts';
 import { strings } from '../strings/vessel.ts';
 import { Day } from '../ui/day.tsx';
 import { Failed } from '../ui/failed.tsx';
@@ -17,16 +19,25 @@ const { register } = strings;
 const { columns } = register;
 
 export function VesselsPage() {
+  const may = useMay();
   const { data, error, isPending, refetch } = useQuery(fleetQuery(undefined));
   return (
     <>
-      <PageHeader title={register.title}>
+      <PageHeader title={register.title} acts={may.keepRegister && <Enter />}>
         {data && data.items.length > 0 && <p>{register.answer(data.items.length)}</p>}
       </PageHeader>
       {isPending && <Waiting>{register.waiting}</Waiting>}
       {!isPending && !data && <Failed what={register.failed} why={whyItFailed(error)} again={refetch} />}
       {data && (data.items.length === 0 ? <Empty /> : <Register rows={data.items} />)}
     </>
+  );
+}
+
+function Enter() {
+  return (
+    <Link to="/vessels/new" className="button first">
+      {newVesselStrings.enter}
+    </Link>
   );
 }
 

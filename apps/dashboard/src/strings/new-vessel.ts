@@ -1,0 +1,46 @@
+/** Words of the form that enters a vessel with what she has aboard. */
+import type { VesselBox } from '../vessel/vessel-draft.ts';
+
+export const strings = {
+  enter: 'Enter a vessel',
+  title: 'Enter a vessel on the register',
+  intro: 'Her name is enough to begin with. Everything else can be added when it is known.',
+  back: 'Back to the register',
+  notYours: 'The register is kept by the owner and the managers; they can enter a vessel.',
+  waiting: 'Reading the catalogue …',
+  failed: 'The catalogue could not be read',
+  particulars: 'What she is',
+  box: {
+    name: 'Name',
+    type: 'Type',
+    lengthOverallM: 'Length overall, in metres',
+    timeZone: 'Time zone of her own place',
+  } satisfies Record<VesselBox, string>,
+  typeHelp: 'Sloop, dinghy, launch …',
+  lengthHelp: '9.6',
+  timeZoneHelp: 'It decides what day it is aboard.',
+  organisationsZone: 'the organisation’s own',
+  schemes: 'Kept under',
+  schemesHelp: 'The makers’ instructions and common practice count for every vessel.',
+  nameFault: 'She needs a name.',
+  lengthFault: 'A length in metres is needed: 9.6.',
+  things: 'What she has aboard',
+  template: 'Start from',
+  noTemplate: 'nothing: add things one by one afterwards',
+  templateHelp:
+    'The lists are ours and invented: what such a boat often has. No law or certificate asks for them as they stand, and she may need what is not on them.',
+  confirm:
+    'Leave ticked what is aboard, and call it what it is called there. No date is assumed: each stays unknown until it is read and recorded.',
+  columns: { kind: 'Aboard', label: 'Called', zone: 'Where', quantity: 'How many' },
+  labelFault: 'It needs a name.',
+  quantityFault: 'A whole number, from 1.',
+  chosen: (ticked: number, all: number) => `${ticked} of ${all} ticked.`,
+  submit: 'Enter her',
+  submitting: 'Entering …',
+  submitThings: 'Put them aboard',
+  faultsHeading: 'Not entered yet',
+  faultsWhy: 'Nothing typed is lost. Put these right and send it again.',
+  notSent: 'It may not have been entered. Send it again as it is: nothing will be entered twice.',
+  entered: (name: string) => `${name} is on the register; what she has aboard is not yet.`,
+  goThere: (name: string) => `Go to ${name} without them`,
+};
