@@ -139,6 +139,7 @@ describe('GET /v1/due', () => {
 
   it.each([
     ['standing=late', '#query/standing'],
+    ['kind=nope', '#query/kind'],
     ['horizonDays=-1', '#query/horizonDays'],
     ['horizonDays=', '#query/horizonDays'],
     ['vesselId=Shearwater', '#query/vesselId'],

@@ -1,6 +1,5 @@
 /** GET /v1/due: everything with a date across the fleet, ordered by the last day on which nothing is wrong yet. */
 import { DueList, DueSource } from '@garboard/contract/due-list/due-list.ts';
-import { ItemKindCode } from '@garboard/contract/item/item.ts';
 import { StandingCode, WeightCode } from '@garboard/contract/item/obligation.ts';
 import { CalendarDay, Id } from '@garboard/contract/shared.ts';
 import { SchemeCode } from '@garboard/contract/vessel/vessel.ts';
@@ -16,11 +15,12 @@ import { asAt } from '../request/as-at.ts';
 import { badCursor, nextCursor, readCursor } from '../request/cursor.ts';
 import { given } from '../request/given.ts';
 import { asAtQuery, pageQuery, wholeNumber } from '../request/query-params.ts';
+import { KnownKind } from '../rule/known-kind.ts';
 import { presentDue } from './present-due.ts';
 
 const filters = {
   vesselId: Id.optional(),
-  kind: ItemKindCode.optional(),
+  kind: KnownKind.optional(),
   scheme: SchemeCode.optional(),
   weight: WeightCode.optional(),
   source: DueSource.optional().meta({ description: 'What kind of thing is due; today only obligations are.' }),

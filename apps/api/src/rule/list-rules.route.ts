@@ -1,5 +1,4 @@
 /** GET /v1/rules: the published rules, with their sources. */
-import { ItemKindCode } from '@garboard/contract/item/item.ts';
 import { WeightCode } from '@garboard/contract/item/obligation.ts';
 import { RulePage } from '@garboard/contract/rule/rule.ts';
 import { SchemeCode } from '@garboard/contract/vessel/vessel.ts';
@@ -10,6 +9,7 @@ import { page, READ_PROBLEMS, routes, SIGNED_IN } from '../openapi/declare.ts';
 import { access } from '../organisation/access.ts';
 import { badCursor, nextCursor, readCursor } from '../request/cursor.ts';
 import { pageQuery } from '../request/query-params.ts';
+import { KnownKind } from './known-kind.ts';
 import { pageOfCatalogue } from './page-of-catalogue.ts';
 import { presentRule } from './present-rule.ts';
 
@@ -25,7 +25,7 @@ const route = createRoute({
   request: {
     query: z.strictObject({
       scheme: SchemeCode.optional(),
-      kind: ItemKindCode.optional(),
+      kind: KnownKind.optional(),
       weight: WeightCode.optional(),
       ...pageQuery,
     }),

@@ -2356,7 +2356,7 @@ export interface operations {
                 /** @description Only what is overdue after at most so many days. It does not bear on `unknown`. */
                 horizonDays?: number;
                 /** @description An entry of `/v1/item-kinds`. */
-                kind?: components["schemas"]["ItemKindCode"];
+                kind?: string;
                 /** @description Only what was on record at this instant. Default: everything. */
                 knownAt?: string;
                 /** @description Rows a page, 1 to 200; 50 if not given. */
@@ -3400,7 +3400,7 @@ export interface operations {
                 /** @description `nextCursor` of the page before, with the same filters. */
                 cursor?: string;
                 /** @description An entry of `/v1/item-kinds`. */
-                kind?: components["schemas"]["ItemKindCode"];
+                kind?: string;
                 /** @description Rows a page, 1 to 200; 50 if not given. */
                 limit?: number;
                 /** @description A body of rules that a vessel is kept under: an entry of `/v1/schemes`. */

@@ -38,7 +38,7 @@ export function notCounted(source: Limit, grounds: Grounds, missing: Missing): L
     limit: limitInWords(source, grounds.duty),
     on: null,
     factIds: [],
-    basis: `${capitalised(missing.what)} is not on record`,
+    basis: `${capitalised(named(missing))} is not on record`,
     windows: [],
     assumed: [],
     doubts: [],
@@ -46,6 +46,11 @@ export function notCounted(source: Limit, grounds: Grounds, missing: Missing): L
     setAside: [],
     alternatives: [],
   };
+}
+
+/** What is missing, to stand in a sentence: "the maker's interval in months". */
+export function named({ what }: Missing): string {
+  return /^(the|how|what) /.test(what) ? what : `the ${what}`;
 }
 
 export function missingFact(kind: FactKind, grounds: Grounds): Missing {

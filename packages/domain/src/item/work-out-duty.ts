@@ -7,12 +7,12 @@ import { dateOutcome } from './date-outcome.ts';
 import { doubtsOfEvidence, doubtsOfFact } from './doubts-of-fact.ts';
 import type { Extended } from './extended-until.ts';
 import { dayOfFact } from './facts-on-record.ts';
-import type { Grounds, LimitCount } from './limit-count.ts';
+import { type Grounds, type LimitCount, named } from './limit-count.ts';
 import type { CountedLimit, DueOutcome, Explanation, Missing, Obligation, SetAside } from './obligation.ts';
 import { outcomeInWords } from './outcome-words.ts';
 import { remediesOf } from './remedy.ts';
 import type { FactSetAside } from './unit-aboard.ts';
-import { factInWords } from './words.ts';
+import { capitalised, factInWords } from './words.ts';
 
 /** What is known besides the duty itself: said in the explanation, with no effect on the date. */
 export type Remarks = {
@@ -52,8 +52,9 @@ function conclude(bound: Owed, grounds: Grounds) {
   const { inWords } = grounds.duty;
   switch (bound.kind) {
     case 'unknown': {
-      const outcome: DueOutcome = { kind: 'undated', missing: missingIn(bound.others) };
-      const basis = bound.others[0]?.basis ?? 'Nothing is on record';
+      const missing = missingIn(bound.others);
+      const outcome: DueOutcome = { kind: 'undated', missing };
+      const basis = missing.length > 1 ? allMissing(missing) : (bound.others[0]?.basis ?? 'Nothing is on record');
       return { outcome, sentence: `${basis}. ${inWords}, so the date is not known.`, said: NO_EXTENSION };
     }
     case 'due': {
@@ -63,6 +64,12 @@ function conclude(bound: Owed, grounds: Grounds) {
       return { outcome, sentence, said };
     }
   }
+}
+
+/** Any of them would give a date, so the sentence names them all. */
+function allMissing(missing: readonly Missing[]): string {
+  const whats = missing.map(named);
+  return `${capitalised(whats.slice(0, -1).join(', '))} and ${whats.at(-1)} are not on record`;
 }
 
 /** One limit that the clause says in full: which limit bound need not be said. */
