@@ -8,6 +8,7 @@ import { lockVessel } from '@garboard/db/vessel/vessels.ts';
 import { formatDay } from '@garboard/domain/calendar/day.ts';
 import { dayInZone } from '@garboard/domain/calendar/day-in-zone.ts';
 import { factProblems } from '@garboard/domain/item/fact-problems.ts';
+import { isPlate } from '@garboard/domain/item/facts-on-record.ts';
 import type { Obligation } from '@garboard/domain/item/obligation.ts';
 import { actorText, audit } from '../audit.ts';
 import type { ActionContext } from '../context.ts';
@@ -65,10 +66,9 @@ async function lockItem({ tx, ctx }: Write, itemId: string) {
 }
 
 function toRecord(ctx: ActionContext, itemId: string, fact: FactInput, today: string): FactRecord {
-  const isPlate = fact.fact === 'manufactured' || fact.fact === 'printed_expiry';
   return {
     ...fact,
-    readOn: fact.readOn ?? (isPlate ? today : null),
+    readOn: fact.readOn ?? (isPlate(fact) ? today : null),
     id: newId(ctx.now),
     itemId,
     recordedAt: ctx.now.toISOString(),

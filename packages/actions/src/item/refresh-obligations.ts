@@ -54,8 +54,8 @@ async function writeDifference(
   wanted: Columns[],
 ): Promise<number> {
   const kept = new Map(stored.map((row) => [keyText(row), row]));
-  const come = wanted.filter((row) => !isSame(kept.get(keyText(row)), row));
-  const stays = new Set(wanted.filter((row) => !come.includes(row)).map(keyText));
+  const stays = new Set(wanted.filter((row) => isSame(kept.get(keyText(row)), row)).map(keyText));
+  const come = wanted.filter((row) => !stays.has(keyText(row)));
   const gone = stored.filter((row) => !stays.has(keyText(row)));
   await deleteObligations(tx, gone);
   await insertObligations(tx, come);

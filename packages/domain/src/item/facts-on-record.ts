@@ -23,7 +23,7 @@ export function isKnown(recordedAt: string, knownAt: string | undefined): boolea
 }
 
 /** A plate: it says something about the unit, not about a day on which somebody did something. */
-export function isPlate(fact: Fact): boolean {
+export function isPlate(fact: Pick<Fact, 'fact'>): boolean {
   return fact.fact === 'manufactured' || fact.fact === 'printed_expiry';
 }
 
