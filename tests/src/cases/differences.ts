@@ -1,6 +1,6 @@
 /** What an answer says otherwise than a case expects: nothing, when the case passes. */
 import { isDeepStrictEqual } from 'node:util';
-import type { Expected } from './read-cases.ts';
+import { type Expected, SHOWN } from './read-cases.ts';
 
 /** An obligation as `POST /v1/due-dates/explain` shows it; only what a case can expect. */
 export type Answered = {
@@ -29,18 +29,6 @@ export function differencesFrom(expected: Expected, answer: readonly Answered[])
     (text) => `${name}: ${text}`,
   );
 }
-
-const SHOWN = [
-  'dueOn',
-  'overdueAfter',
-  'expiresOn',
-  'replaceBy',
-  'latestPermittedOn',
-  'windows',
-  'suspendedFrom',
-  'suspendedUntil',
-  'standing',
-] as const;
 
 function datesThatDiffer(expected: Expected, obligation: Answered): string[] {
   return SHOWN.filter((key) => key in expected)

@@ -73,24 +73,23 @@ export type DueDateCase = {
   readonly expect: readonly Expected[];
 };
 
+/** What a case can expect of an obligation and have compared as it stands. */
+export const SHOWN = [
+  'dueOn',
+  'overdueAfter',
+  'expiresOn',
+  'replaceBy',
+  'latestPermittedOn',
+  'windows',
+  'suspendedFrom',
+  'suspendedUntil',
+  'standing',
+] as const;
+
 const KEYS = {
   case: ['case', 'title', 'publication', 'clause', 'address', 'derivation', 'request', 'expect'],
   request: ['kind', 'attributes', 'schemes', 'facts', 'situations', 'events', 'asOf', 'knownAt'],
-  expected: [
-    'ruleId',
-    'duty',
-    'absent',
-    'dueOn',
-    'overdueAfter',
-    'expiresOn',
-    'replaceBy',
-    'latestPermittedOn',
-    'windows',
-    'suspendedFrom',
-    'suspendedUntil',
-    'standing',
-    'doubt',
-  ],
+  expected: ['ruleId', 'duty', 'absent', ...SHOWN, 'doubt'],
 } as const;
 
 /** Every case of every file, in the files' order. */
