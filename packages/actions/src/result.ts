@@ -11,13 +11,26 @@ export type Failure =
   | { readonly kind: 'conflict'; readonly detail: string }
   | { readonly kind: 'key_reused' };
 
-/** `replayed`: the value of an earlier request with the same key; nothing was done again. Values are plain JSON. */
-export type Result<T> =
+export type FailureKind = Failure['kind'];
+
+export type Refused<K extends FailureKind> = {
+  readonly ok: false;
+  readonly failure: Extract<Failure, { readonly kind: K }>;
+};
+
+/**
+ * `replayed`: the value of an earlier request with the same key; nothing was done again. Values are plain JSON.
+ * `K` names the failures that can happen, so that a route declares these and no others.
+ */
+export type Result<T, K extends FailureKind = FailureKind> =
   | { readonly ok: true; readonly value: T; readonly replayed?: boolean }
-  | { readonly ok: false; readonly failure: Failure };
+  | Refused<K>;
+
+/** What a write can answer: besides its own failures, those that every write has. */
+export type Written<T, K extends FailureKind> = Result<T, K | 'forbidden' | 'key_reused'>;
 
 export const done = <T>(value: T): { readonly ok: true; readonly value: T } => ({ ok: true, value });
-export const refused = (failure: Failure): { readonly ok: false; readonly failure: Failure } => ({
+export const refused = <F extends Failure>(failure: F): { readonly ok: false; readonly failure: F } => ({
   ok: false,
   failure,
 });

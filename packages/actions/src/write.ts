@@ -6,7 +6,7 @@ import { claimKey, keepValue, loadKept } from '@garboard/db/idempotency/idempote
 import { inOrganisation, type Scoped } from '@garboard/db/scope.ts';
 import { may, type Permission } from '@garboard/domain/organisation/permission.ts';
 import type { ActionContext, Once } from './context.ts';
-import { done, type Failure, type Result, refused } from './result.ts';
+import { done, type Failure, type Refused, type Result, refused } from './result.ts';
 
 export type Write = { readonly tx: Scoped; readonly ctx: ActionContext };
 
@@ -19,31 +19,37 @@ class Refusal extends Error {
   }
 }
 
-export async function write<T>(
+export async function write<R extends Result<unknown>>(
   ctx: ActionContext,
   permission: Permission,
-  work: (write: Write) => Promise<Result<T>>,
-): Promise<Result<T>> {
+  work: Work<R>,
+): Promise<R | Refused<'forbidden' | 'key_reused'>> {
   if (!may(ctx.actor.role, permission)) return refused({ kind: 'forbidden' });
   try {
     return await inOrganisation(ctx.db, ctx.organisationId, (tx) =>
       ctx.once ? once(tx, ctx, ctx.once, work) : run(tx, ctx, work),
     );
   } catch (fault) {
-    if (fault instanceof Refusal) return refused(fault.failure);
+    // Thrown by `run` with one of R's own failures, or by `once`.
+    if (fault instanceof Refusal) return refused(fault.failure) as R | Refused<'forbidden' | 'key_reused'>;
     throw fault;
   }
 }
 
-type Work<T> = (write: Write) => Promise<Result<T>>;
+type Work<R> = (write: Write) => Promise<R>;
 
-async function run<T>(tx: Scoped, ctx: ActionContext, work: Work<T>): Promise<Result<T>> {
+async function run<R extends Result<unknown>>(tx: Scoped, ctx: ActionContext, work: Work<R>): Promise<R> {
   const result = await work({ tx, ctx });
   if (!result.ok) throw new Refusal(result.failure);
   return result;
 }
 
-async function once<T>(tx: Scoped, ctx: ActionContext, { key, fingerprint }: Once, work: Work<T>): Promise<Result<T>> {
+async function once<R extends Result<unknown>>(
+  tx: Scoped,
+  ctx: ActionContext,
+  { key, fingerprint }: Once,
+  work: Work<R>,
+): Promise<R> {
   const place = { organisationId: ctx.organisationId, credentialId: ctx.actor.id, key };
   if (await claimKey(tx, place, fingerprint, ctx.now)) {
     const result = await run(tx, ctx, work);
@@ -52,5 +58,5 @@ async function once<T>(tx: Scoped, ctx: ActionContext, { key, fingerprint }: Onc
   }
   const kept = await loadKept(tx, place);
   if (!kept.fingerprint.equals(fingerprint)) throw new Refusal({ kind: 'key_reused' });
-  return { ...done(kept.value as T), replayed: true };
+  return { ...done(kept.value), replayed: true } as R;
 }

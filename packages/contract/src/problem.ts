@@ -5,6 +5,7 @@ export const PROBLEM_TYPES = [
   'malformed-json',
   'unauthenticated',
   'forbidden',
+  'foreign-origin',
   'not-found',
   'method-not-allowed',
   'conflict',

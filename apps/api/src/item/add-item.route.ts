@@ -3,7 +3,16 @@ import { addItem } from '@garboard/actions/item/add-item.ts';
 import { Item, NewItem } from '@garboard/contract/item/item.ts';
 import { createRoute, z } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
-import { body, created, IDEMPOTENCY_KEY, routes, SIGNED_IN, VesselPath, WRITE_PROBLEMS } from '../openapi/declare.ts';
+import {
+  body,
+  created,
+  IDEMPOTENCY_KEY,
+  problems,
+  routes,
+  SIGNED_IN,
+  VesselPath,
+  WRITE_PROBLEMS,
+} from '../openapi/declare.ts';
 import { access } from '../organisation/access.ts';
 import { answerFailure } from '../problem/answer-failure.ts';
 import { actionContext } from '../request/action-context.ts';
@@ -21,7 +30,7 @@ const route = createRoute({
   description: 'For `owner` and `manager`. Its obligations stand from the start, without a date until facts come.',
   security: SIGNED_IN,
   request: { params: VesselPath, headers: z.object(IDEMPOTENCY_KEY), body: body(NewItem) },
-  responses: { 201: created(Item, 'The item as added.'), ...WRITE_PROBLEMS },
+  responses: { 201: created(Item, 'The item as added.'), ...WRITE_PROBLEMS, ...problems('not-found') },
 });
 
 export function addItemRoute(deps: Deps) {

@@ -3,7 +3,16 @@ import { addItems } from '@garboard/actions/item/add-items.ts';
 import { AddedItems, NewItems } from '@garboard/contract/item/item.ts';
 import { createRoute, z } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
-import { body, IDEMPOTENCY_KEY, listed, routes, SIGNED_IN, VesselPath, WRITE_PROBLEMS } from '../openapi/declare.ts';
+import {
+  body,
+  IDEMPOTENCY_KEY,
+  listed,
+  problems,
+  routes,
+  SIGNED_IN,
+  VesselPath,
+  WRITE_PROBLEMS,
+} from '../openapi/declare.ts';
 import { access } from '../organisation/access.ts';
 import { answerFailure } from '../problem/answer-failure.ts';
 import { actionContext } from '../request/action-context.ts';
@@ -22,7 +31,7 @@ const route = createRoute({
     'For `owner` and `manager`. At most 100, in one transaction: all of them or none. Answers in the order asked. `GET /v1/vessel-templates` has rows to start from.',
   security: SIGNED_IN,
   request: { params: VesselPath, headers: z.object(IDEMPOTENCY_KEY), body: body(NewItems) },
-  responses: { 201: listed(AddedItems, 'The items as added.'), ...WRITE_PROBLEMS },
+  responses: { 201: listed(AddedItems, 'The items as added.'), ...WRITE_PROBLEMS, ...problems('not-found') },
 });
 
 export function addItemsRoute(deps: Deps) {

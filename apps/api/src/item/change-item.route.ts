@@ -34,7 +34,11 @@ const route = createRoute({
     'For `owner` and `manager`. What is absent stays; `null` takes it away. `If-Match` is required. Dates are facts and are not changed here.',
   security: SIGNED_IN,
   request: { params: ItemPath, headers: z.object({ ...IDEMPOTENCY_KEY, ...IF_MATCH }), body: body(ItemChange) },
-  responses: { 200: changed(Item, 'The item as changed.'), ...WRITE_PROBLEMS, ...problems('if-match-required') },
+  responses: {
+    200: changed(Item, 'The item as changed.'),
+    ...WRITE_PROBLEMS,
+    ...problems('not-found', 'stale', 'if-match-required'),
+  },
 });
 
 export function changeItemRoute(deps: Deps) {

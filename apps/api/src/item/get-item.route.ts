@@ -3,7 +3,7 @@ import { Item } from '@garboard/contract/item/item.ts';
 import { loadItem } from '@garboard/db/item/items.ts';
 import { createRoute } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
-import { ItemPath, problems, READ_PROBLEMS, routes, SIGNED_IN, versioned } from '../openapi/declare.ts';
+import { ItemPath, READ_ONE_PROBLEMS, routes, SIGNED_IN, versioned } from '../openapi/declare.ts';
 import { access } from '../organisation/access.ts';
 import { problem } from '../problem/problem.ts';
 import { read } from '../request/action-context.ts';
@@ -19,7 +19,7 @@ const route = createRoute({
   description: 'What is written of it. Its dates are facts, and what follows from them are obligations.',
   security: SIGNED_IN,
   request: { params: ItemPath },
-  responses: { 200: versioned(Item, 'The item.'), ...READ_PROBLEMS, ...problems('not-found') },
+  responses: { 200: versioned(Item, 'The item.'), ...READ_ONE_PROBLEMS },
 });
 
 export function getItemRoute(deps: Deps) {

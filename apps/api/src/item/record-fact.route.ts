@@ -10,6 +10,7 @@ import {
   IDEMPOTENCY_KEY,
   IF_MATCH,
   ItemPath,
+  problems,
   routes,
   SIGNED_IN,
   WRITE_PROBLEMS,
@@ -37,7 +38,11 @@ const route = createRoute({
   ].join(' '),
   security: SIGNED_IN,
   request: { params: ItemPath, headers: z.object({ ...IDEMPOTENCY_KEY, ...IF_MATCH }), body: body(NewFact) },
-  responses: { 201: created(RecordedFact, 'The fact as recorded, and what follows from it.'), ...WRITE_PROBLEMS },
+  responses: {
+    201: created(RecordedFact, 'The fact as recorded, and what follows from it.'),
+    ...WRITE_PROBLEMS,
+    ...problems('not-found', 'stale'),
+  },
 });
 
 export function recordFactRoute(deps: Deps) {

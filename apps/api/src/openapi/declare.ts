@@ -110,15 +110,22 @@ function exampleOf(type: ProblemType): Problem {
   return { type: `/problems/${type}`, title, status, instance, ...(type === 'invalid' && { errors }) };
 }
 
+/** What a read that takes parameters can answer. */
 export const READ_PROBLEMS = problems('unauthenticated', 'invalid', 'fault');
+/** What a read of one thing by its id can answer. */
+export const READ_ONE_PROBLEMS = problems('unauthenticated', 'not-found', 'fault');
+/** What a question with a body can answer. */
 export const BODY_PROBLEMS = problems(
   'malformed-json',
   'unauthenticated',
-  'forbidden',
+  'foreign-origin',
   'too-large',
   'unsupported-media-type',
   'invalid',
-  'idempotency-key-reused',
   'fault',
 );
-export const WRITE_PROBLEMS = { ...BODY_PROBLEMS, ...problems('not-found', 'conflict', 'stale') };
+/** What every write can answer. A route adds what its own action can: `not-found`, `stale`, `conflict`. */
+export const WRITE_PROBLEMS = {
+  ...BODY_PROBLEMS,
+  ...problems('forbidden', 'foreign-origin', 'invalid', 'idempotency-key-reused'),
+};

@@ -19,7 +19,7 @@ export function access(deps: Deps, permission: Permission) {
     if (!caller) return problem(c, 'unauthenticated', { headers: { 'www-authenticate': challenge(c) } });
     c.set('caller', caller);
     if (caller.actor.kind === 'session' && isWrite(c) && !isSameOrigin(c)) {
-      return problem(c, 'forbidden', { detail: 'A browser sent this from another site.' });
+      return problem(c, 'foreign-origin');
     }
     if (!may(caller.actor.role, permission)) return problem(c, 'forbidden');
     return next();

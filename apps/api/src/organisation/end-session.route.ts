@@ -17,7 +17,10 @@ const route = createRoute({
   description:
     'Ends the session of the cookie and takes the cookie away. An API key has no session to end. To repeat it is harmless, so `Idempotency-Key` is not needed.',
   security: [{ session: [] }],
-  responses: { 204: { description: 'Signed out.' }, ...problems('unauthenticated', 'forbidden', 'fault') },
+  responses: {
+    204: { description: 'Signed out.' },
+    ...problems('unauthenticated', 'forbidden', 'foreign-origin', 'fault'),
+  },
 });
 
 export function endSessionRoute(deps: Deps) {

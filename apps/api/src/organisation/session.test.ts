@@ -1,5 +1,6 @@
 import { createSignInLink } from '@garboard/actions/organisation/administer.ts';
 import type { Session } from '@garboard/contract/organisation/session.ts';
+import type { Problem } from '@garboard/contract/problem.ts';
 import { app, log, signedIn, tell } from '@garboard/tests/support/api.ts';
 import { pools } from '@garboard/tests/support/database.ts';
 import { mintOrganisation, NOW } from '@garboard/tests/support/organisation.ts';
@@ -114,9 +115,9 @@ describe('a session', () => {
   ])('changes nothing from %s', async (_, headers) => {
     const { ask } = await aSession();
 
-    const { status } = await ask('POST', '/v1/vessels', headers, { name: 'Sanderling' });
+    const { status, body } = await ask<Problem>('POST', '/v1/vessels', headers, { name: 'Sanderling' });
 
-    expect(status).toBe(403);
+    expect([status, body.title]).toEqual([403, 'A browser sent this from another site']);
     expect((await ask<{ items: unknown[] }>('GET', '/v1/vessels')).body.items).toEqual([]);
   });
 

@@ -1,23 +1,37 @@
 /** The one place where an action's failures become problems. */
-import type { Failure } from '@garboard/actions/result.ts';
+import type { Failure, FailureKind } from '@garboard/actions/result.ts';
+import type { ProblemType } from '@garboard/contract/problem.ts';
 import type { Context } from 'hono';
 import type { ApiEnv } from '../deps.ts';
 import { etagOf } from '../request/etag.ts';
-import { problem } from './problem.ts';
+import { type Answered, type More, problem } from './problem.ts';
 
-export function answerFailure(c: Context<ApiEnv>, failure: Failure) {
+const PROBLEM_OF = {
+  forbidden: 'forbidden',
+  not_found: 'not-found',
+  stale: 'stale',
+  invalid: 'invalid',
+  conflict: 'conflict',
+  key_reused: 'idempotency-key-reused',
+} as const satisfies Record<FailureKind, ProblemType>;
+type ProblemOf<F extends Failure> = (typeof PROBLEM_OF)[F['kind']];
+
+/** Typed by the failures that can happen: a route that does not declare the status of one does not compile. */
+export function answerFailure<F extends Failure>(c: Context<ApiEnv>, failure: F): Answered<ProblemOf<F>> {
+  return problem(c, PROBLEM_OF[failure.kind], moreOf(failure)) as Answered<ProblemOf<F>>;
+}
+
+function moreOf(failure: Failure): More {
   switch (failure.kind) {
-    case 'forbidden':
-      return problem(c, 'forbidden');
-    case 'not_found':
-      return problem(c, 'not-found');
     case 'stale':
-      return problem(c, 'stale', { headers: { etag: etagOf(failure.version) } });
+      return { headers: { etag: etagOf(failure.version) } };
     case 'invalid':
-      return problem(c, 'invalid', { errors: failure.errors });
+      return { errors: failure.errors };
     case 'conflict':
-      return problem(c, 'conflict', { detail: failure.detail });
+      return { detail: failure.detail };
+    case 'forbidden':
+    case 'not_found':
     case 'key_reused':
-      return problem(c, 'idempotency-key-reused');
+      return {};
   }
 }

@@ -19,9 +19,16 @@ export const PROBLEMS = {
   },
   forbidden: {
     status: 403,
-    title: 'Not allowed for this role',
-    means: 'The credential is good, but its role may not do this; or a browser sent the request from another site.',
+    title: 'Not allowed with this credential',
+    means: 'The credential is good, but its role may not do this, or it is not of the kind that can.',
     whatToDo: 'Ask whoever keeps the organisation for a role that may.',
+  },
+  'foreign-origin': {
+    status: 403,
+    title: 'A browser sent this from another site',
+    means:
+      'Somebody is signed in here, and a page of another site used that to send a change. Nothing was written. Sec-Fetch-Site or Origin tell where a request comes from.',
+    whatToDo: 'Make changes from this host’s own pages. A program sends an API key instead of the cookie.',
   },
   'not-found': {
     status: 404,

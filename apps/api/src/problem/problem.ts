@@ -4,8 +4,14 @@ import type { Context, TypedResponse } from 'hono';
 import type { ApiEnv } from '../deps.ts';
 import { PROBLEMS, type StatusOf } from './problem-table.ts';
 
-type More = { readonly detail?: string; readonly errors?: readonly Fault[]; readonly headers?: Record<string, string> };
-type Answered<T extends ProblemType> = Response & TypedResponse<Problem, StatusOf<T>, 'json'>;
+export type More = {
+  readonly detail?: string;
+  readonly errors?: readonly Fault[];
+  readonly headers?: Record<string, string>;
+};
+export type Answered<T extends ProblemType> = T extends ProblemType
+  ? Response & TypedResponse<Problem, StatusOf<T>, 'json'>
+  : never;
 
 export function problem<T extends ProblemType>(
   c: Context<ApiEnv>,

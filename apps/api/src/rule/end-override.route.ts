@@ -37,7 +37,11 @@ const route = createRoute({
     headers: z.object({ ...IDEMPOTENCY_KEY, ...IF_MATCH }),
     body: body(NewOverrideEnding),
   },
-  responses: { 200: changed(Override, 'The figure as ended.'), ...WRITE_PROBLEMS, ...problems('if-match-required') },
+  responses: {
+    200: changed(Override, 'The figure as ended.'),
+    ...WRITE_PROBLEMS,
+    ...problems('not-found', 'conflict', 'stale', 'if-match-required'),
+  },
 });
 
 export function endOverrideRoute(deps: Deps) {

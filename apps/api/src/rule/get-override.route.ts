@@ -3,7 +3,7 @@ import { Override } from '@garboard/contract/rule/override.ts';
 import { loadOverride } from '@garboard/db/rule/overrides.ts';
 import { createRoute } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
-import { OverridePath, problems, READ_PROBLEMS, routes, SIGNED_IN, versioned } from '../openapi/declare.ts';
+import { OverridePath, READ_ONE_PROBLEMS, routes, SIGNED_IN, versioned } from '../openapi/declare.ts';
 import { access } from '../organisation/access.ts';
 import { problem } from '../problem/problem.ts';
 import { read } from '../request/action-context.ts';
@@ -19,7 +19,7 @@ const route = createRoute({
   description: 'Who set it, when, why and by which document; and how it ended, if it has.',
   security: SIGNED_IN,
   request: { params: OverridePath },
-  responses: { 200: versioned(Override, 'The figure.'), ...READ_PROBLEMS, ...problems('not-found') },
+  responses: { 200: versioned(Override, 'The figure.'), ...READ_ONE_PROBLEMS },
 });
 
 export function getOverrideRoute(deps: Deps) {

@@ -3,7 +3,7 @@ import { Rule } from '@garboard/contract/rule/rule.ts';
 import { findRule } from '@garboard/domain/rule/rules.ts';
 import { createRoute, z } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
-import { json, problems, routes, SIGNED_IN } from '../openapi/declare.ts';
+import { json, READ_ONE_PROBLEMS, routes, SIGNED_IN } from '../openapi/declare.ts';
 import { access } from '../organisation/access.ts';
 import { problem } from '../problem/problem.ts';
 import { presentRule } from './present-rule.ts';
@@ -18,7 +18,7 @@ const route = createRoute({
     'The rule in words, where it stands, what resets its clock, and the facts, attributes and events that it reads.',
   security: SIGNED_IN,
   request: { params: z.object({ ruleId: z.string().meta({ description: 'An `id` of `/v1/rules`.' }) }) },
-  responses: { 200: json(Rule, 'The rule.'), ...problems('unauthenticated', 'not-found', 'fault') },
+  responses: { 200: json(Rule, 'The rule.'), ...READ_ONE_PROBLEMS },
 });
 
 export function getRuleRoute(deps: Deps) {

@@ -4,7 +4,16 @@ import { NewOverride, Override } from '@garboard/contract/rule/override.ts';
 import type { PeriodText } from '@garboard/domain/rule/rule.ts';
 import { createRoute, z } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
-import { body, created, IDEMPOTENCY_KEY, routes, SIGNED_IN, VesselPath, WRITE_PROBLEMS } from '../openapi/declare.ts';
+import {
+  body,
+  created,
+  IDEMPOTENCY_KEY,
+  problems,
+  routes,
+  SIGNED_IN,
+  VesselPath,
+  WRITE_PROBLEMS,
+} from '../openapi/declare.ts';
 import { access } from '../organisation/access.ts';
 import { answerFailure } from '../problem/answer-failure.ts';
 import { actionContext } from '../request/action-context.ts';
@@ -22,7 +31,7 @@ const route = createRoute({
     'For `owner` and `manager`. Advice gives way to the figure; law and a certificate’s terms can be tightened, never loosened, and stay on the list beside it. The obligation carries the figure’s weight, and its explanation says who, when, why and the published figure.',
   security: SIGNED_IN,
   request: { params: VesselPath, headers: z.object(IDEMPOTENCY_KEY), body: body(NewOverride) },
-  responses: { 201: created(Override, 'The figure as set.'), ...WRITE_PROBLEMS },
+  responses: { 201: created(Override, 'The figure as set.'), ...WRITE_PROBLEMS, ...problems('not-found') },
 });
 
 export function setOverrideRoute(deps: Deps) {

@@ -33,7 +33,11 @@ const route = createRoute({
     'For `owner` and `manager`. What is absent stays; `null` takes it away. `If-Match` is required. New schemes bring their obligations at once.',
   security: SIGNED_IN,
   request: { params: VesselPath, headers: z.object({ ...IDEMPOTENCY_KEY, ...IF_MATCH }), body: body(VesselChange) },
-  responses: { 200: changed(Vessel, 'The vessel as changed.'), ...WRITE_PROBLEMS, ...problems('if-match-required') },
+  responses: {
+    200: changed(Vessel, 'The vessel as changed.'),
+    ...WRITE_PROBLEMS,
+    ...problems('not-found', 'stale', 'if-match-required'),
+  },
 });
 
 export function changeVesselRoute(deps: Deps) {

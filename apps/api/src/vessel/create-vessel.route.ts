@@ -4,7 +4,7 @@ import { NewVessel, Vessel } from '@garboard/contract/vessel/vessel.ts';
 import { loadOrganisation } from '@garboard/db/organisation/organisations.ts';
 import { createRoute, z } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
-import { BODY_PROBLEMS, body, created, IDEMPOTENCY_KEY, problems, routes, SIGNED_IN } from '../openapi/declare.ts';
+import { body, created, IDEMPOTENCY_KEY, routes, SIGNED_IN, WRITE_PROBLEMS } from '../openapi/declare.ts';
 import { access } from '../organisation/access.ts';
 import { answerFailure } from '../problem/answer-failure.ts';
 import { actionContext, read } from '../request/action-context.ts';
@@ -23,8 +23,7 @@ const route = createRoute({
   request: { headers: z.object(IDEMPOTENCY_KEY), body: body(NewVessel) },
   responses: {
     201: created(Vessel, 'The vessel as registered.'),
-    ...BODY_PROBLEMS,
-    ...problems('not-found', 'conflict', 'stale'),
+    ...WRITE_PROBLEMS,
   },
 });
 

@@ -3,7 +3,7 @@ import { Vessel } from '@garboard/contract/vessel/vessel.ts';
 import { loadVessel } from '@garboard/db/vessel/vessels.ts';
 import { createRoute } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
-import { problems, READ_PROBLEMS, routes, SIGNED_IN, VesselPath, versioned } from '../openapi/declare.ts';
+import { READ_ONE_PROBLEMS, routes, SIGNED_IN, VesselPath, versioned } from '../openapi/declare.ts';
 import { access } from '../organisation/access.ts';
 import { problem } from '../problem/problem.ts';
 import { read } from '../request/action-context.ts';
@@ -19,7 +19,7 @@ const route = createRoute({
   description: 'Her particulars. What is not known is absent.',
   security: SIGNED_IN,
   request: { params: VesselPath },
-  responses: { 200: versioned(Vessel, 'The vessel.'), ...READ_PROBLEMS, ...problems('not-found') },
+  responses: { 200: versioned(Vessel, 'The vessel.'), ...READ_ONE_PROBLEMS },
 });
 
 export function getVesselRoute(deps: Deps) {

@@ -3,7 +3,16 @@ import { recordEvent } from '@garboard/actions/vessel/record-event.ts';
 import { NewVesselEvent, VesselEvent } from '@garboard/contract/vessel/situation.ts';
 import { createRoute, z } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
-import { body, IDEMPOTENCY_KEY, listed, routes, SIGNED_IN, VesselPath, WRITE_PROBLEMS } from '../openapi/declare.ts';
+import {
+  body,
+  IDEMPOTENCY_KEY,
+  listed,
+  problems,
+  routes,
+  SIGNED_IN,
+  VesselPath,
+  WRITE_PROBLEMS,
+} from '../openapi/declare.ts';
 import { access } from '../organisation/access.ts';
 import { answerFailure } from '../problem/answer-failure.ts';
 import { actionContext } from '../request/action-context.ts';
@@ -21,7 +30,7 @@ const route = createRoute({
     'For every role but `viewer`. A day ahead must say `planned`. Obligations that depend on it are right when this answers.',
   security: SIGNED_IN,
   request: { params: VesselPath, headers: z.object(IDEMPOTENCY_KEY), body: body(NewVesselEvent) },
-  responses: { 201: listed(VesselEvent, 'The event as recorded.'), ...WRITE_PROBLEMS },
+  responses: { 201: listed(VesselEvent, 'The event as recorded.'), ...WRITE_PROBLEMS, ...problems('not-found') },
 });
 
 export function recordEventRoute(deps: Deps) {

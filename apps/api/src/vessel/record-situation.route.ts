@@ -3,7 +3,16 @@ import { recordSituation } from '@garboard/actions/vessel/record-situation.ts';
 import { NewSituation, Situation } from '@garboard/contract/vessel/situation.ts';
 import { createRoute, z } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
-import { body, IDEMPOTENCY_KEY, listed, routes, SIGNED_IN, VesselPath, WRITE_PROBLEMS } from '../openapi/declare.ts';
+import {
+  body,
+  IDEMPOTENCY_KEY,
+  listed,
+  problems,
+  routes,
+  SIGNED_IN,
+  VesselPath,
+  WRITE_PROBLEMS,
+} from '../openapi/declare.ts';
 import { access } from '../organisation/access.ts';
 import { answerFailure } from '../problem/answer-failure.ts';
 import { actionContext } from '../request/action-context.ts';
@@ -21,7 +30,7 @@ const route = createRoute({
     'For `owner` and `manager`. It holds from the day `from` until the next one begins; earlier situations stay on record.',
   security: SIGNED_IN,
   request: { params: VesselPath, headers: z.object(IDEMPOTENCY_KEY), body: body(NewSituation) },
-  responses: { 201: listed(Situation, 'The situation as recorded.'), ...WRITE_PROBLEMS },
+  responses: { 201: listed(Situation, 'The situation as recorded.'), ...WRITE_PROBLEMS, ...problems('not-found') },
 });
 
 export function recordSituationRoute(deps: Deps) {

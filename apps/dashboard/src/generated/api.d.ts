@@ -2463,7 +2463,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Not allowed for this role (`/problems/forbidden`). */
+            /** @description A browser sent this from another site (`/problems/foreign-origin`). */
             403: {
                 headers: {
                     [name: string]: unknown;
@@ -2490,7 +2490,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -2615,7 +2615,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Not allowed for this role (`/problems/forbidden`). */
+            /** @description A browser sent this from another site (`/problems/foreign-origin`). */
             403: {
                 headers: {
                     [name: string]: unknown;
@@ -2642,7 +2642,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -2766,15 +2766,6 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Something in the request is not right (`/problems/invalid`). */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -2839,7 +2830,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Not allowed for this role (`/problems/forbidden`). */
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
             403: {
                 headers: {
                     [name: string]: unknown;
@@ -2850,15 +2841,6 @@ export interface operations {
             };
             /** @description No such thing here (`/problems/not-found`). */
             404: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description It does not go with what is on record (`/problems/conflict`). */
-            409: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -3046,7 +3028,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Not allowed for this role (`/problems/forbidden`). */
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
             403: {
                 headers: {
                     [name: string]: unknown;
@@ -3057,15 +3039,6 @@ export interface operations {
             };
             /** @description No such thing here (`/problems/not-found`). */
             404: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description It does not go with what is on record (`/problems/conflict`). */
-            409: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -3236,15 +3209,6 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Something in the request is not right (`/problems/invalid`). */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -3309,7 +3273,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Not allowed for this role (`/problems/forbidden`). */
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
             403: {
                 headers: {
                     [name: string]: unknown;
@@ -3626,7 +3590,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Not allowed for this role (`/problems/forbidden`). */
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
             403: {
                 headers: {
                     [name: string]: unknown;
@@ -3806,38 +3770,9 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Not allowed for this role (`/problems/forbidden`). */
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
             403: {
                 headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description No such thing here (`/problems/not-found`). */
-            404: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description It does not go with what is on record (`/problems/conflict`). */
-            409: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description Somebody changed it in between (`/problems/stale`). */
-            412: {
-                headers: {
-                    /** @description The version, for `If-None-Match` and `If-Match`. */
-                    ETag: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -3931,15 +3866,6 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Something in the request is not right (`/problems/invalid`). */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -4004,7 +3930,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Not allowed for this role (`/problems/forbidden`). */
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
             403: {
                 headers: {
                     [name: string]: unknown;
@@ -4015,15 +3941,6 @@ export interface operations {
             };
             /** @description No such thing here (`/problems/not-found`). */
             404: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description It does not go with what is on record (`/problems/conflict`). */
-            409: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -4207,7 +4124,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Not allowed for this role (`/problems/forbidden`). */
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
             403: {
                 headers: {
                     [name: string]: unknown;
@@ -4219,26 +4136,6 @@ export interface operations {
             /** @description No such thing here (`/problems/not-found`). */
             404: {
                 headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description It does not go with what is on record (`/problems/conflict`). */
-            409: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description Somebody changed it in between (`/problems/stale`). */
-            412: {
-                headers: {
-                    /** @description The version, for `If-None-Match` and `If-Match`. */
-                    ETag: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4403,7 +4300,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Not allowed for this role (`/problems/forbidden`). */
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
             403: {
                 headers: {
                     [name: string]: unknown;
@@ -4415,26 +4312,6 @@ export interface operations {
             /** @description No such thing here (`/problems/not-found`). */
             404: {
                 headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description It does not go with what is on record (`/problems/conflict`). */
-            409: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description Somebody changed it in between (`/problems/stale`). */
-            412: {
-                headers: {
-                    /** @description The version, for `If-None-Match` and `If-Match`. */
-                    ETag: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4530,7 +4407,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Not allowed for this role (`/problems/forbidden`). */
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
             403: {
                 headers: {
                     [name: string]: unknown;
@@ -4542,26 +4419,6 @@ export interface operations {
             /** @description No such thing here (`/problems/not-found`). */
             404: {
                 headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description It does not go with what is on record (`/problems/conflict`). */
-            409: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description Somebody changed it in between (`/problems/stale`). */
-            412: {
-                headers: {
-                    /** @description The version, for `If-None-Match` and `If-Match`. */
-                    ETag: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4726,7 +4583,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Not allowed for this role (`/problems/forbidden`). */
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
             403: {
                 headers: {
                     [name: string]: unknown;
@@ -4738,26 +4595,6 @@ export interface operations {
             /** @description No such thing here (`/problems/not-found`). */
             404: {
                 headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description It does not go with what is on record (`/problems/conflict`). */
-            409: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description Somebody changed it in between (`/problems/stale`). */
-            412: {
-                headers: {
-                    /** @description The version, for `If-None-Match` and `If-Match`. */
-                    ETag: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4920,7 +4757,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Not allowed for this role (`/problems/forbidden`). */
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
             403: {
                 headers: {
                     [name: string]: unknown;
@@ -4932,26 +4769,6 @@ export interface operations {
             /** @description No such thing here (`/problems/not-found`). */
             404: {
                 headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description It does not go with what is on record (`/problems/conflict`). */
-            409: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description Somebody changed it in between (`/problems/stale`). */
-            412: {
-                headers: {
-                    /** @description The version, for `If-None-Match` and `If-Match`. */
-                    ETag: string;
                     [name: string]: unknown;
                 };
                 content: {

@@ -4,7 +4,7 @@ import type { ItemRecord } from '@garboard/db/item/item-record.ts';
 import { lockVessel } from '@garboard/db/vessel/vessels.ts';
 import type { Obligation } from '@garboard/domain/item/obligation.ts';
 import type { ActionContext } from '../context.ts';
-import { done, type Result, refused } from '../result.ts';
+import { done, refused, type Written } from '../result.ts';
 import { write } from '../write.ts';
 import { type ItemToAdd, kindFaults, newItemRecord, putAboard } from './put-aboard.ts';
 import { refreshObligations } from './refresh-obligations.ts';
@@ -12,7 +12,10 @@ import { refreshObligations } from './refresh-obligations.ts';
 export type NewItem = ItemToAdd & { readonly vesselId: string };
 export type ItemAdded = { readonly item: ItemRecord; readonly obligations: readonly Obligation[] };
 
-export function addItem(ctx: ActionContext, { vesselId, ...input }: NewItem): Promise<Result<ItemAdded>> {
+export function addItem(
+  ctx: ActionContext,
+  { vesselId, ...input }: NewItem,
+): Promise<Written<ItemAdded, 'not_found' | 'invalid'>> {
   return write(ctx, 'keep_register', async (write) => {
     const vessel = await lockVessel(write.tx, vesselId);
     if (!vessel) return refused({ kind: 'not_found' });

@@ -5,7 +5,7 @@
 import type { ItemRecord } from '@garboard/db/item/item-record.ts';
 import { lockVessel } from '@garboard/db/vessel/vessels.ts';
 import type { ActionContext } from '../context.ts';
-import { done, type Result, refused } from '../result.ts';
+import { done, refused, type Written } from '../result.ts';
 import { write } from '../write.ts';
 import { type ItemToAdd, kindFaults, newItemRecord, putAboard } from './put-aboard.ts';
 import { refreshObligations } from './refresh-obligations.ts';
@@ -13,7 +13,10 @@ import { refreshObligations } from './refresh-obligations.ts';
 export type NewItems = { readonly vesselId: string; readonly items: readonly ItemToAdd[] };
 
 /** In the order given; at least one. A fault points at its row: `/items/3/kind`. */
-export function addItems(ctx: ActionContext, { vesselId, items }: NewItems): Promise<Result<readonly ItemRecord[]>> {
+export function addItems(
+  ctx: ActionContext,
+  { vesselId, items }: NewItems,
+): Promise<Written<readonly ItemRecord[], 'not_found' | 'invalid'>> {
   return write(ctx, 'keep_register', async (write) => {
     const vessel = await lockVessel(write.tx, vesselId);
     if (!vessel) return refused({ kind: 'not_found' });

@@ -4,7 +4,7 @@ import { loadItem, updateItem } from '@garboard/db/item/items.ts';
 import { lockVessel } from '@garboard/db/vessel/vessels.ts';
 import { audit } from '../audit.ts';
 import type { ActionContext } from '../context.ts';
-import { done, type Result, refused } from '../result.ts';
+import { done, refused, type Written } from '../result.ts';
 import { write } from '../write.ts';
 import { refreshObligations } from './refresh-obligations.ts';
 
@@ -18,7 +18,7 @@ export type ItemChange = {
 export function changeItem(
   ctx: ActionContext,
   { itemId, expectedVersion, change }: ItemChange,
-): Promise<Result<ItemRecord>> {
+): Promise<Written<ItemRecord, 'not_found' | 'stale'>> {
   return write(ctx, 'keep_register', async (write) => {
     const found = await loadItem(write.tx, itemId);
     if (!found) return refused({ kind: 'not_found' });

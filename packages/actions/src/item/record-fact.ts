@@ -13,7 +13,7 @@ import type { Obligation } from '@garboard/domain/item/obligation.ts';
 import { actorText, audit } from '../audit.ts';
 import type { ActionContext } from '../context.ts';
 import { newId } from '../new-id.ts';
-import { done, type Result, refused } from '../result.ts';
+import { done, refused, type Written } from '../result.ts';
 import { type Write, write } from '../write.ts';
 import { refreshObligations } from './refresh-obligations.ts';
 
@@ -34,7 +34,7 @@ export type FactRecorded = {
 export function recordFact(
   ctx: ActionContext,
   { itemId, expectedVersion, fact }: NewFact,
-): Promise<Result<FactRecorded>> {
+): Promise<Written<FactRecorded, 'not_found' | 'stale' | 'invalid'>> {
   return write(ctx, 'record_facts', async (write) => {
     const locked = await lockItem(write, itemId);
     if (!locked) return refused({ kind: 'not_found' });

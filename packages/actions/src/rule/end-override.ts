@@ -6,7 +6,7 @@ import { formatDay } from '@garboard/domain/calendar/day.ts';
 import { dayInZone } from '@garboard/domain/calendar/day-in-zone.ts';
 import { actorText, audit } from '../audit.ts';
 import type { ActionContext } from '../context.ts';
-import { done, type Result, refused } from '../result.ts';
+import { done, refused, type Written } from '../result.ts';
 import { type Write, write } from '../write.ts';
 import { refreshTouched } from './refresh-touched.ts';
 
@@ -19,7 +19,7 @@ export type OverrideToEnd = {
 export function endOverride(
   ctx: ActionContext,
   { overrideId, expectedVersion, reason }: OverrideToEnd,
-): Promise<Result<OverrideRecord>> {
+): Promise<Written<OverrideRecord, 'not_found' | 'stale' | 'conflict'>> {
   return write(ctx, 'keep_register', async (write) => {
     const locked = await lockOverride(write, overrideId);
     if (!locked) return refused({ kind: 'not_found' });

@@ -12,14 +12,17 @@ import { findRule } from '@garboard/domain/rule/rules.ts';
 import { actorText, audit } from '../audit.ts';
 import type { ActionContext } from '../context.ts';
 import { newId } from '../new-id.ts';
-import { done, type Fault, type Result, refused } from '../result.ts';
+import { done, type Fault, refused, type Written } from '../result.ts';
 import { planFaults } from '../vessel/plan-faults.ts';
 import { write } from '../write.ts';
 import { refreshTouched } from './refresh-touched.ts';
 
 export type NewOverride = Omit<OverrideRecord, 'id' | 'recordedAt' | 'recordedBy' | 'ended' | 'version'>;
 
-export function setOverride(ctx: ActionContext, input: NewOverride): Promise<Result<OverrideRecord>> {
+export function setOverride(
+  ctx: ActionContext,
+  input: NewOverride,
+): Promise<Written<OverrideRecord, 'not_found' | 'invalid'>> {
   return write(ctx, 'keep_register', async (write) => {
     const vessel = await lockVessel(write.tx, input.vesselId);
     if (!vessel) return refused({ kind: 'not_found' });

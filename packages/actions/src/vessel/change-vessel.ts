@@ -4,7 +4,7 @@ import { lockVessel, updateVessel } from '@garboard/db/vessel/vessels.ts';
 import { audit } from '../audit.ts';
 import type { ActionContext } from '../context.ts';
 import { refreshObligations } from '../item/refresh-obligations.ts';
-import { done, type Result, refused } from '../result.ts';
+import { done, refused, type Written } from '../result.ts';
 import { write } from '../write.ts';
 import { particularFaults } from './particular-faults.ts';
 
@@ -18,7 +18,7 @@ export type VesselChange = {
 export function changeVessel(
   ctx: ActionContext,
   { vesselId, expectedVersion, change }: VesselChange,
-): Promise<Result<VesselRecord>> {
+): Promise<Written<VesselRecord, 'not_found' | 'stale' | 'invalid'>> {
   return write(ctx, 'keep_register', async (write) => {
     const before = await lockVessel(write.tx, vesselId);
     if (!before) return refused({ kind: 'not_found' });

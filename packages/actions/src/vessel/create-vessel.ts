@@ -5,11 +5,11 @@ import { insertVessel } from '@garboard/db/vessel/vessels.ts';
 import { audit } from '../audit.ts';
 import type { ActionContext } from '../context.ts';
 import { newId } from '../new-id.ts';
-import { done, type Result, refused } from '../result.ts';
+import { done, refused, type Written } from '../result.ts';
 import { write } from '../write.ts';
 import { particularFaults } from './particular-faults.ts';
 
-export function createVessel(ctx: ActionContext, particulars: Particulars): Promise<Result<VesselRecord>> {
+export function createVessel(ctx: ActionContext, particulars: Particulars): Promise<Written<VesselRecord, 'invalid'>> {
   return write(ctx, 'keep_register', async (write) => {
     const errors = particularFaults(particulars, ctx.now);
     if (errors.length > 0) return refused({ kind: 'invalid', errors });

@@ -7,13 +7,16 @@ import { audit } from '../audit.ts';
 import type { ActionContext } from '../context.ts';
 import { refreshObligations } from '../item/refresh-obligations.ts';
 import { newId } from '../new-id.ts';
-import { done, type Fault, type Result, refused } from '../result.ts';
+import { done, type Fault, refused, type Written } from '../result.ts';
 import { write } from '../write.ts';
 import { planFaults } from './plan-faults.ts';
 
 export type NewEvent = Omit<VesselEventRecord, 'id' | 'recordedAt'> & { readonly vesselId: string };
 
-export function recordEvent(ctx: ActionContext, { vesselId, ...event }: NewEvent): Promise<Result<VesselEventRecord>> {
+export function recordEvent(
+  ctx: ActionContext,
+  { vesselId, ...event }: NewEvent,
+): Promise<Written<VesselEventRecord, 'not_found' | 'invalid'>> {
   return write(ctx, 'record_facts', async (write) => {
     const vessel = await lockVessel(write.tx, vesselId);
     if (!vessel) return refused({ kind: 'not_found' });

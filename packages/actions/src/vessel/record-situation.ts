@@ -5,7 +5,7 @@ import { audit } from '../audit.ts';
 import type { ActionContext } from '../context.ts';
 import { refreshObligations } from '../item/refresh-obligations.ts';
 import { newId } from '../new-id.ts';
-import { done, type Result, refused } from '../result.ts';
+import { done, refused, type Written } from '../result.ts';
 import { write } from '../write.ts';
 import { planFaults } from './plan-faults.ts';
 
@@ -14,7 +14,7 @@ export type NewSituation = Omit<SituationRecord, 'id' | 'recordedAt'> & { readon
 export function recordSituation(
   ctx: ActionContext,
   { vesselId, ...situation }: NewSituation,
-): Promise<Result<SituationRecord>> {
+): Promise<Written<SituationRecord, 'not_found' | 'invalid'>> {
   return write(ctx, 'keep_register', async (write) => {
     const vessel = await lockVessel(write.tx, vesselId);
     if (!vessel) return refused({ kind: 'not_found' });
