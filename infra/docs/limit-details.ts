@@ -31,6 +31,7 @@ export function detailsOfLimit(limit: Limit): readonly string[] {
     case 'once_in_certificate':
       return detailsOfTerms(limit.terms);
     case 'running_hours':
+      if ('hours' in limit) return [];
       return limit.otherwise === undefined
         ? ['Without that figure no hours are counted.']
         : [`Without that figure: ${limit.otherwise} hours.`];

@@ -87,7 +87,7 @@ describe('the catalogue', () => {
 
     const { body } = await viewer.get<SchemePage>('/v1/schemes?limit=200');
 
-    expect(ids(body.items.filter(({ always }) => always))).toEqual(['maker', 'common_practice']);
+    expect(ids(body.items.filter(({ always }) => always))).toEqual(['maker', 'common_practice', 'own']);
   });
 
   it('knows no rule that is not in it', async () => {

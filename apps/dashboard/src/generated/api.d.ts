@@ -1974,7 +1974,7 @@ export interface components {
          * @description A body of rules that a vessel is kept under: an entry of `/v1/schemes`.
          * @enum {string}
          */
-        SchemeCode: "solas" | "us_recreational" | "us_sailing_school" | "us_small_passenger" | "us_offshore_supply" | "us_documentation" | "canada_lifesaving" | "uk_small_commercial" | "uk_workboat" | "uk_inland" | "eu_inland" | "caribbean_small_commercial" | "harmonised_survey" | "radio_licence" | "offshore_racing" | "bs5306" | "nfpa10" | "insurer" | "maker" | "common_practice" | "historic";
+        SchemeCode: "solas" | "us_recreational" | "us_sailing_school" | "us_small_passenger" | "us_offshore_supply" | "us_documentation" | "canada_lifesaving" | "uk_small_commercial" | "uk_workboat" | "uk_inland" | "eu_inland" | "caribbean_small_commercial" | "harmonised_survey" | "radio_licence" | "offshore_racing" | "bs5306" | "nfpa10" | "insurer" | "maker" | "common_practice" | "own" | "historic";
         SchemePage: {
             items: components["schemas"]["Scheme"][];
             /** @description Asks for the next page; `null` at the end. */

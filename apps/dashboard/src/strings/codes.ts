@@ -50,6 +50,7 @@ export const schemeWords: Record<SchemeCode, string> = {
   insurer: 'insurer',
   maker: 'maker',
   common_practice: 'common practice',
+  own: 'own rules',
   historic: 'historic rules',
 };
 

@@ -88,6 +88,7 @@ export const whoAsks: Record<SchemeCode, string> = {
   insurer: 'an insurer',
   maker: 'the maker',
   common_practice: 'common practice',
+  own: 'our own rule',
   historic: 'a rule no longer in force',
 };
 

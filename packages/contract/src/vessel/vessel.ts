@@ -24,6 +24,7 @@ const SCHEME_CODES = [
   'insurer',
   'maker',
   'common_practice',
+  'own',
   'historic',
 ] as const;
 export const SchemeCode = z

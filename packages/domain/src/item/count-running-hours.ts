@@ -9,10 +9,15 @@ import { hourReadings, perDay, projectHours, type Rate } from './running-hours.t
 import { factInWords, resetInWords } from './words.ts';
 
 export function countRunningHours(limit: Extract<Limit, { kind: 'running_hours' }>, grounds: Grounds): LimitCount {
+  if ('hours' in limit) return countHours(limit, grounds, limit.hours, []);
   const { words, whereFound: place } = ATTRIBUTES[limit.attribute];
   const own = wholeNumberOf(grounds.attributes, limit.attribute);
   const hours = own ?? limit.otherwise ?? null;
   if (hours === null) return notCounted(limit, grounds, { what: words, whereFound: place });
+  return countHours(limit, grounds, hours, own === null ? [countedInstead(words, hours)] : []);
+}
+
+function countHours(limit: Limit, grounds: Grounds, hours: number, assumed: readonly string[]): LimitCount {
   const { fact } = grounds.last;
   if (!fact) return notCounted(limit, grounds, missingLast(grounds));
   const readings = hourReadings(grounds.facts);
@@ -30,7 +35,7 @@ export function countRunningHours(limit: Extract<Limit, { kind: 'running_hours' 
         on: projection.on,
         factIds: [fact.id, projection.rate.from.factId, projection.rate.to.factId],
         basis: factInWords(fact),
-        assumed: [...grounds.last.assumed, ...(own === null ? [countedInstead(words, hours)] : [])],
+        assumed: [...grounds.last.assumed, ...assumed],
         doubts: [estimate(projection.rate)],
       };
   }

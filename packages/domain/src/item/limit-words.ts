@@ -31,7 +31,9 @@ export function limitInWords(limit: Limit, duty: Duty, period?: string): string 
     case 'given_anniversary':
       return ATTRIBUTES[limit.attribute].words;
     case 'running_hours':
-      return ATTRIBUTES[limit.attribute].words;
+      return 'hours' in limit
+        ? `${limit.hours} running hours after the last ${resetInWords(duty.resets[0])}`
+        : ATTRIBUTES[limit.attribute].words;
     case 'before_event':
       return `a ${eventInWords(limit.event)} within ${periodInWords(limit.within)} of the last ${resetInWords(duty.resets[0])}`;
     case 'triggered':

@@ -2,6 +2,7 @@
  * From facts to obligations. Pure: no clock, no I/O; the same facts give the same answer in any order.
  */
 import { type Override, overrideInForce } from '../rule/override.ts';
+import { type OwnRuleVersion, ownRulesFor } from '../rule/own-rule.ts';
 import type { Applies, Duty, Rule } from '../rule/rule.ts';
 import { dutyReads } from '../rule/rule-reads.ts';
 import { RULES, rulesFor, suspendingRules } from '../rule/rules.ts';
@@ -35,13 +36,18 @@ export type ItemHistory = {
 };
 
 export type VesselHistory = {
+  /** Absent: she is nowhere stored. */
+  readonly id?: string;
   readonly schemes: readonly SchemeId[];
   readonly situations: readonly Situation[];
   readonly events: readonly VesselEvent[];
+  /** Every version of the organisation's own rules; which of them bear on her is worked out here. */
+  readonly ownRules?: readonly OwnRuleVersion[];
 };
 
 /**
- * Every obligation that the vessel's schemes put on the item, in the catalogue's order; none once it is
+ * Every obligation that the vessel's schemes put on the item, in the catalogue's order, then those of the
+ * organisation's own rules; none once it is
  * withdrawn, and none before it was fitted.
  */
 export function workOutObligations(item: ItemHistory, vessel: VesselHistory, cut: Cut = {}): readonly Obligation[] {
@@ -56,7 +62,9 @@ export function workOutObligations(item: ItemHistory, vessel: VesselHistory, cut
     events: eventsAsAt(vessel.events, cut),
     setAside,
   };
-  const rules = rulesFor(item.kind, vessel.schemes).filter((rule) => applies(rule, aboard));
+  const rules = [...rulesFor(item.kind, vessel.schemes), ...ownRulesFor(item.kind, vessel, cut)].filter((rule) =>
+    applies(rule, aboard),
+  );
   const stampDoubts = rules.flatMap((rule) => doubtsOfChecks(rule, facts));
   const suspending = suspendingRules(vessel.schemes);
   const { overrides = [] } = item;
@@ -105,7 +113,7 @@ const FACTS_READ: ReadonlyMap<Duty, readonly FactKind[]> = new Map(
 );
 
 function remarksOn(duty: Duty, rule: Rule, aboard: Aboard, stampDoubts: readonly string[]): Remarks {
-  const read = FACTS_READ.get(duty) ?? [];
+  const read = FACTS_READ.get(duty) ?? dutyReads(duty).facts;
   const fromMemory = rule.source.fromMemory ? [`From memory, not read: ${rule.source.fromMemory}.`] : [];
   return {
     assumed: [rule, duty].flatMap(({ appliesWhen = [] }) => appliesWhen.flatMap((one) => assumption(one, aboard))),

@@ -3,12 +3,13 @@
 export const ROLES = ['owner', 'manager', 'surveyor', 'yard', 'viewer'] as const;
 export type Role = (typeof ROLES)[number];
 
-export type Permission = 'read' | 'record_facts' | 'keep_register';
+export type Permission = 'read' | 'record_facts' | 'keep_register' | 'keep_rules';
 
 const MAY: Record<Permission, readonly Role[]> = {
   read: ROLES,
   record_facts: ['owner', 'manager', 'surveyor', 'yard'],
   keep_register: ['owner', 'manager'],
+  keep_rules: ['owner', 'manager'],
 };
 
 export function may(role: Role, permission: Permission): boolean {

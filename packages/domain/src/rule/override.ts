@@ -91,9 +91,10 @@ export function judgeOverride(rule: Rule, duty: Duty, period: string): OverrideV
 const refused = (at: 'duty' | 'period', reason: string): OverrideVerdict => ({ kind: 'refused', at, reason });
 
 /** Nothing aboard is looked at less often than this. House convention, no source. */
-const MOST_YEARS = 50;
+export const MOST_YEARS = 50;
 
-function isSensible({ months, days }: Period): boolean {
+/** At least a day, at most fifty years. */
+export function isSensible({ months, days }: Period): boolean {
   return months + days > 0 && months * 31 + days <= MOST_YEARS * 12 * 31;
 }
 

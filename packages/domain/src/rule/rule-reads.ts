@@ -85,7 +85,7 @@ function readsOfLimit(limit: Limit): RuleReads {
     case 'given_anniversary':
       return reads({ attributes: [limit.attribute] });
     case 'running_hours':
-      return reads({ facts: ['meter'], attributes: [limit.attribute] });
+      return reads({ facts: ['meter'], attributes: 'hours' in limit ? [] : [limit.attribute] });
     case 'triggered':
       return reads({ facts: limit.facts, events: limit.events });
     case 'deadline_set':

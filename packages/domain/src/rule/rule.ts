@@ -121,6 +121,8 @@ export type Limit =
   | { readonly kind: 'given_anniversary'; readonly attribute: AttributeId; readonly window: AnniversaryWindow }
   /** Hours run since the last act, projected from what the meter read: somebody's own figure, else `otherwise`. */
   | { readonly kind: 'running_hours'; readonly attribute: AttributeId; readonly otherwise?: number }
+  /** The same with the figure in the rule itself: an organisation's own. */
+  | { readonly kind: 'running_hours'; readonly hours: number }
   /** Counted back: the last act must lie no further than this before the event's start. */
   | { readonly kind: 'before_event'; readonly event: VesselEventKind; readonly within: PeriodText }
   /** At once, when one of these comes after the last act and so voids it; while none has, nothing is owed. */

@@ -88,7 +88,7 @@ describe('what applies to a kind', () => {
   });
 
   it("common practice and the makers' figures, without being chosen", () => {
-    expect(SCHEMES.filter(({ always }) => always).map(({ id }) => id)).toEqual(['maker', 'common_practice']);
+    expect(SCHEMES.filter(({ always }) => always).map(({ id }) => id)).toEqual(['maker', 'common_practice', 'own']);
     expect(rulesFor('engine_space_extinguisher', []).map(({ id }) => id)).toEqual(['fe-small', 'unknown']);
   });
 

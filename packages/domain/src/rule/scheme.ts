@@ -25,6 +25,7 @@ export const SCHEME_IDS = [
   'insurer',
   'maker',
   'common_practice',
+  'own',
   'historic',
 ] as const;
 export type SchemeId = (typeof SCHEME_IDS)[number];
@@ -179,6 +180,13 @@ export const SCHEMES: readonly Scheme[] = [
     weight: 'common_practice',
     always: true,
     about: 'What the trade usually does, with or without a source: advice, never law.',
+  },
+  {
+    id: 'own',
+    name: "The organisation's own rules",
+    weight: 'own',
+    always: true,
+    about: 'What whoever keeps the fleet has laid down for themselves, or taken over from a book or a letter.',
   },
   {
     id: 'historic',
