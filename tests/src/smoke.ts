@@ -48,9 +48,10 @@ async function inBrowser(page: Page): Promise<void> {
   page.on('pageerror', (error) => faults.push(error.message));
   await check('the sign-in link opens the dashboard', async () => {
     await page.goto(link ?? '');
-    await page.getByRole('heading', { level: 1, name: 'What is out of date' }).waitFor();
+    await page.getByRole('heading', { level: 1, name: 'Who needs somebody first' }).waitFor();
   });
   await check('the due list shows rows', async () => {
+    await page.getByRole('link', { name: 'Out of date' }).click();
     const things = page.locator('tr.due-line');
     await things.first().waitFor();
     assert.ok((await things.count()) > 10, 'more than a handful');

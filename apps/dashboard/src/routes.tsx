@@ -4,10 +4,13 @@ import {
   createRoute,
   createRouter,
   parseSearchWith,
+  redirect,
   stringifySearchWith,
 } from '@tanstack/react-router';
 import { DuePage } from './due-list/due-page.tsx';
 import { readDueSearch } from './due-list/due-search.ts';
+import { FleetPage } from './fleet/fleet-page.tsx';
+import { isForDueList, readFleetSearch } from './fleet/fleet-search.ts';
 import { Broken } from './frame/broken.tsx';
 import { Frame } from './frame/frame.tsx';
 import { NotHere } from './frame/not-here.tsx';
@@ -25,7 +28,17 @@ import { VesselsPage } from './vessel/vessels-page.tsx';
 const root = createRootRoute({ component: Frame, notFoundComponent: NotHere, errorComponent: Broken });
 const getParentRoute = () => root;
 
-const due = createRoute({ getParentRoute, path: '/', validateSearch: readDueSearch, component: DuePage });
+const fleet = createRoute({
+  getParentRoute,
+  path: '/',
+  validateSearch: readFleetSearch,
+  beforeLoad: ({ location }) => {
+    if (isForDueList(location.search))
+      throw redirect({ to: '/due', search: readDueSearch(location.search), replace: true });
+  },
+  component: FleetPage,
+});
+const due = createRoute({ getParentRoute, path: '/due', validateSearch: readDueSearch, component: DuePage });
 const vessels = createRoute({ getParentRoute, path: '/vessels', component: VesselsPage });
 const newVessel = createRoute({ getParentRoute, path: '/vessels/new', component: NewVesselPage });
 const vessel = createRoute({
@@ -46,7 +59,7 @@ const rule = createRoute({ getParentRoute, path: '/rules/$ruleId', component: Ru
 
 /** Addresses are read by people: plain words, not JSON in quotes. */
 export const router = createRouter({
-  routeTree: root.addChildren([due, vessels, newVessel, vessel, record, add, rules, rule]),
+  routeTree: root.addChildren([fleet, due, vessels, newVessel, vessel, record, add, rules, rule]),
   parseSearch: parseSearchWith((value) => value),
   stringifySearch: stringifySearchWith(String),
   scrollRestoration: true,

@@ -11,6 +11,7 @@ const app = useStartedApp();
 async function dueList() {
   const fleet = await smallFleet();
   const page = await app.signIn(await browser(), fleet.organisation);
+  await page.getByRole('link', { name: 'Out of date' }).click();
   await page.getByRole('heading', { name: 'What is out of date' }).waitFor();
   await page.getByRole('button', { name: 'Liferaft, 8 persons' }).first().waitFor();
   return { page, ...fleet };
@@ -85,7 +86,7 @@ describe('the due list', () => {
   test('says so when nothing answers to the filters, and takes them away again', async () => {
     const { page } = await dueList();
 
-    await page.goto(`${app.address()}/?standing=overdue&scheme=bs5306`);
+    await page.goto(`${app.address()}/due?standing=overdue&scheme=bs5306`);
     await page.getByText('Nothing answers to these words.').waitFor();
     await page.getByRole('button', { name: 'Show everything' }).click();
     await page.getByRole('button', { name: 'Liferaft, 8 persons' }).first().waitFor();
@@ -106,35 +107,8 @@ describe('the due list', () => {
     const page = await app.signIn(await browser(), await mintOrganisation(pools));
 
     await page.getByText('No vessel is on the register yet.').waitFor();
+    await page.goto(`${app.address()}/due`);
     await page.getByText('Nothing aboard is on record yet.').waitFor();
     expect(await page.locator('table').count()).toBe(0);
-  });
-});
-
-describe('the horizon', () => {
-  test('is one stop for Tab; arrows go from mark to mark, words say what each is, Enter opens the vessel', async () => {
-    const { page } = await dueList();
-    const marks = page.locator('a.horizon-target');
-    await marks.first().waitFor();
-
-    expect(await marks.evaluateAll((all) => all.filter((mark) => (mark as HTMLElement).tabIndex === 0).length)).toBe(1);
-    await page.locator('a.horizon-target[tabindex="0"]').focus();
-    await page.keyboard.press('End');
-    const focused = page.locator('a.horizon-target:focus');
-    expect(await focused.getAttribute('aria-label')).toMatch(/^\w+: \d+ \w{3} 20\d\d, /);
-    expect(await page.locator('.mark-words').textContent()).toMatch(/20\d\d/);
-    await page.keyboard.press('Escape');
-    await page.locator('.mark-words').waitFor({ state: 'detached' });
-    await page.keyboard.press('Enter');
-    await page.waitForURL(/\/vessels\//);
-  });
-
-  test('can be read as a table instead', async () => {
-    const { page } = await dueList();
-
-    await page.getByRole('button', { name: 'As a table' }).click();
-    const row = page.getByRole('row', { name: /Kittiwake/ }).first();
-    await row.waitFor();
-    expect(await row.textContent()).toMatch(/^Kittiwake164 d/);
   });
 });

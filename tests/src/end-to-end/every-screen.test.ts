@@ -17,24 +17,31 @@ beforeAll(async () => {
 
 /** Every screen, and what shows that it is there. */
 const SCREENS: Record<string, (page: Page, fleet: SmallFleet) => Promise<void>> = {
-  'due-list': async (page) => {
+  fleet: async (page) => {
     await page.goto(`${app.address()}/`);
     await page.locator('a.horizon-target').first().waitFor();
+  },
+  'fleet-as-a-table': async (page) => {
+    await page.goto(`${app.address()}/?fleet=table`);
+    await page.locator('.horizon-table').waitFor();
+  },
+  'due-list': async (page) => {
+    await page.goto(`${app.address()}/due`);
     await page.locator('.no-date .due-line').first().waitFor();
   },
   'due-list-reasoning': async (page) => {
-    await page.goto(`${app.address()}/`);
+    await page.goto(`${app.address()}/due`);
     await page.getByRole('button', { name: 'Liferaft, 8 persons' }).first().click();
     await page.locator('.reasoning .caution-words').waitFor();
   },
   'due-list-choosing': async (page) => {
-    await page.goto(`${app.address()}/?fleet=table`);
+    await page.goto(`${app.address()}/due`);
     await page.locator('.due-line').first().waitFor();
     await page.getByRole('combobox', { name: 'kind: any' }).click();
     await page.getByRole('option', { name: 'any' }).waitFor();
   },
   'nothing-matches': async (page) => {
-    await page.goto(`${app.address()}/?standing=overdue&scheme=bs5306`);
+    await page.goto(`${app.address()}/due?standing=overdue&scheme=bs5306`);
     await page.getByText('Nothing answers to these words.').waitFor();
   },
   vessels: async (page) => {

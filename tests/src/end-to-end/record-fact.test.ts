@@ -9,7 +9,9 @@ const app = useStartedApp();
 
 async function signedIn(): Promise<SmallFleet & { page: Page }> {
   const fleet = await smallFleet();
-  return { ...fleet, page: await app.signIn(await browser(), fleet.organisation) };
+  const page = await app.signIn(await browser(), fleet.organisation);
+  await page.goto(`${app.address()}/due`);
+  return { ...fleet, page };
 }
 
 async function openForm(search = ''): Promise<SmallFleet & { page: Page }> {

@@ -15,7 +15,7 @@ async function signedIn(path: string) {
 
 describe('the rules', () => {
   test('are found from every page, and say where each stands and how far that was checked', async () => {
-    const { page } = await signedIn('/');
+    const { page } = await signedIn('/due');
 
     await page.getByRole('navigation').getByRole('link', { name: 'Rules' }).click();
     await page.getByRole('heading', { name: 'Which rules a date can come from' }).waitFor();
@@ -89,7 +89,7 @@ describe('a rule’s page', () => {
   });
 
   test('is one step from a date in the due list and from its reasoning', async () => {
-    const { page } = await signedIn('/');
+    const { page } = await signedIn('/due');
 
     await page.getByRole('button', { name: 'Liferaft, 8 persons' }).first().click();
     await page

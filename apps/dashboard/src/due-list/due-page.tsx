@@ -1,7 +1,6 @@
-/** What is out of date: the answer in a sentence, the fleet's horizon, then thing by thing. */
+/** What is out of date: the answer in a sentence, then thing by thing. */
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi } from '@tanstack/react-router';
-import { FleetSection } from '../fleet/fleet-section.tsx';
 import { strings } from '../strings/due-list.ts';
 import { formatDay } from '../ui/calendar.ts';
 import { PageHeader } from '../ui/page-header.tsx';
@@ -13,7 +12,7 @@ import { DueLists } from './due-lists.tsx';
 import type { DueSearch } from './due-search.ts';
 import './due-list.css';
 
-const route = getRouteApi('/');
+const route = getRouteApi('/due');
 
 export function DuePage() {
   const search = route.useSearch();
@@ -35,11 +34,6 @@ export function DuePage() {
       >
         <Answer asAt={search.asAt} />
       </PageHeader>
-      <FleetSection
-        asAt={search.asAt}
-        asTable={search.fleet === 'table'}
-        onTurn={(asTable) => change({ fleet: asTable ? 'table' : undefined })}
-      />
       <section aria-labelledby="list-heading">
         <h2 id="list-heading">{strings.list}</h2>
         <DueFilters search={search} onChange={change} />

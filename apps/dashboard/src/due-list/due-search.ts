@@ -23,7 +23,6 @@ export type DueSearch = {
   asAt?: string | undefined;
   /** The row whose reasoning is open. */
   open?: string | undefined;
-  fleet?: 'table' | undefined;
 };
 
 export const DEFAULT_UNTIL = '12-months';
@@ -40,7 +39,6 @@ export function readDueSearch(raw: Raw): DueSearch {
     until: raw.until === 'any' ? 'any' : oneOf(raw.until, UNTIL),
     asAt: day(raw.asAt),
     open: text(raw.open),
-    fleet: raw.fleet === 'table' ? 'table' : undefined,
   });
 }
 

@@ -1,9 +1,8 @@
 /** Around every page: who is signed in, where to go, and what this program is not. */
 import { useQuery } from '@tanstack/react-query';
-import { Link, Outlet, useRouterState } from '@tanstack/react-router';
+import { Outlet, useRouterState } from '@tanstack/react-router';
 import { useEffect, useRef } from 'react';
 import { isStatus, whyItFailed } from '../api/api-problem.ts';
-import { countAll } from '../due-list/counts.ts';
 import { countsQuery } from '../due-list/due.query.ts';
 import { sessionQuery } from '../organisation/session.query.ts';
 import { SignedOut } from '../organisation/signed-out.tsx';
@@ -11,6 +10,7 @@ import { strings } from '../strings/frame.ts';
 import { formatInstant } from '../ui/calendar.ts';
 import { Failed } from '../ui/failed.tsx';
 import { ThemeSwitch } from '../ui/theme-switch.tsx';
+import { Navigation } from './navigation.tsx';
 import './frame.css';
 
 export function Frame() {
@@ -31,31 +31,11 @@ export function Frame() {
       </a>
       <div className="side">
         <p className="organisation">{data.organisation.name}</p>
-        <Pages />
+        <Navigation />
       </div>
       <Page />
       <Foot />
     </div>
-  );
-}
-
-function Pages() {
-  const { data } = useQuery(countsQuery(undefined));
-  const overdue = data ? countAll(data.counts.overdue) : 0;
-  return (
-    <nav aria-label={strings.navigation}>
-      <Link to="/" activeOptions={{ exact: true, includeSearch: false }}>
-        {strings.outOfDate}
-        {overdue > 0 && (
-          <span className="count">
-            <span aria-hidden="true">{overdue}</span>
-            <span className="out-of-sight"> {strings.countOutOfDate(overdue)}</span>
-          </span>
-        )}
-      </Link>
-      <Link to="/vessels">{strings.vessels}</Link>
-      <Link to="/rules">{strings.rules}</Link>
-    </nav>
   );
 }
 

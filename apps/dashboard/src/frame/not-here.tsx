@@ -9,7 +9,7 @@ export function NotHere() {
         <p>{strings.notHereWhy}</p>
       </PageHeader>
       <Link to="/" className="button">
-        {strings.toDueList}
+        {strings.toFleet}
       </Link>
     </>
   );

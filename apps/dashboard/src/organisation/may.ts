@@ -2,7 +2,9 @@
 import { useQuery } from '@tanstack/react-query';
 import { sessionQuery } from './session.query.ts';
 
-export function useMay(): { recordFacts: boolean; keepRegister: boolean } {
+export type May = { readonly recordFacts: boolean; readonly keepRegister: boolean };
+
+export function useMay(): May {
   const role = useQuery(sessionQuery()).data?.role;
   return {
     recordFacts: role !== undefined && role !== 'viewer',

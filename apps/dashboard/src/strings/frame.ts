@@ -2,9 +2,9 @@
 export const strings = {
   skip: 'Skip to the page',
   navigation: 'Pages',
-  outOfDate: 'Out of date',
-  vessels: 'Vessels',
-  rules: 'Rules',
+  pages: { fleet: 'Fleet', due: 'Out of date', vessels: 'Vessels', rules: 'Rules' },
+  morePages: 'More',
+  lessPages: 'Less',
   countOutOfDate: (count: number) => `${count} out of date`,
   factsKnownTo: (instant: string) => `Facts known to ${instant}.`,
   caution: 'This keeps dates and records. It does not make a vessel safe.',
@@ -13,7 +13,7 @@ export const strings = {
   unreachable: 'The program does not answer. It may have been stopped, or the network is down.',
   notHere: 'Nothing is kept under this address',
   notHereWhy: 'The address may be mistyped, or what it named belongs to another organisation.',
-  toDueList: 'What is out of date',
+  toFleet: 'Who needs somebody first',
   fault: 'This page broke',
   faultWhy: 'That is a fault in the program, not in your records. Nothing recorded is lost.',
   signedOut: {
