@@ -1,24 +1,26 @@
 /** Who may do what, asked of every operation in the served document. Its examples are the requests. */
 import { createApiKey, createSignInLink } from '@garboard/actions/organisation/administer.ts';
-import type { Operation } from '@garboard/api/openapi/conforms.test-support.ts';
 import type { Problem } from '@garboard/contract/problem.ts';
 import { revokeApiKey } from '@garboard/db/organisation/credentials.ts';
 import { readToken } from '@garboard/db/organisation/token.ts';
 import { inOrganisation } from '@garboard/db/scope.ts';
 import { ROLES, type Role } from '@garboard/domain/organisation/permission.ts';
 import { describe, expect, it } from 'vitest';
-import { app, type Client, document, type Headed, signedIn, type Told, tell } from '../support/api.ts';
+import { app, type Headed, signedIn, type Told, tell } from '../support/api.ts';
 import { pools } from '../support/database.ts';
+import {
+  ALL,
+  type Asked,
+  addressOf,
+  exampleOf,
+  isAboutAThing,
+  NO_ONE_S,
+  named,
+  type Things,
+  thingsOf,
+  WITH_CREDENTIALS,
+} from '../support/operations.ts';
 import { mintOrganisation, NOW, type TestOrganisation } from '../support/organisation.ts';
-import { anItem, anOverride, aVessel } from '../support/vessels.ts';
-
-type Asked = { readonly method: string; readonly path: string; readonly operation: Operation };
-
-const ALL: Asked[] = Object.entries(document.paths).flatMap(([path, methods]) =>
-  Object.entries(methods).map(([method, operation]) => ({ method: method.toUpperCase(), path, operation })),
-);
-const WITH_CREDENTIALS = ALL.filter(({ operation }) => (operation.security ?? []).length > 0);
-const named = (some: readonly Asked[]) => some.map((asked) => [asked.operation.operationId, asked] as const);
 
 const EVERYBODY = ROLES;
 const RECORDERS: readonly Role[] = ['owner', 'manager', 'surveyor', 'yard'];
@@ -61,46 +63,14 @@ const MAY: Record<string, readonly Role[]> = {
   endSession: NOBODY,
 };
 
-type Ids = { readonly vesselId: string; readonly itemId: string; readonly overrideId: string };
-
 /** The operation on those things, with the document's own example as the body. */
-function ask<Body>({ method, path, operation }: Asked, ids: Ids, headers: Headed): Promise<Told<Body>> {
-  const at = addressOf(path, ids);
+function ask<Body>({ method, path, operation }: Asked, things: Things, headers: Headed): Promise<Told<Body>> {
   const body = exampleOf(operation);
   const json: Headed = body === undefined ? {} : { 'content-type': 'application/json', 'if-match': '"1"' };
-  return tell<Body>(app.request, method, at, { ...json, ...headers }, body);
-}
-
-function addressOf(path: string, ids: Ids): string {
-  return path
-    .replace('{vesselId}', ids.vesselId)
-    .replace('{itemId}', ids.itemId)
-    .replace('{overrideId}', ids.overrideId)
-    .replace('{ruleId}', 'raft-solas');
-}
-
-function exampleOf({ requestBody }: Operation): unknown {
-  const reference = requestBody?.content['application/json']?.schema?.$ref;
-  return reference === undefined
-    ? undefined
-    : document.components.schemas[String(reference).split('/').at(-1) ?? '']?.example;
-}
-
-async function thingsOf(client: Client): Promise<Ids> {
-  const ctx = client.organisation.ctx();
-  const vessel = await aVessel(ctx, ['solas']);
-  const { item } = await anItem(ctx, vessel.id, 'liferaft');
-  const override = await anOverride(ctx, vessel.id);
-  return { vesselId: vessel.id, itemId: item.id, overrideId: override.id };
+  return tell<Body>(app.request, method, addressOf(path, things), { ...json, ...headers }, body);
 }
 
 const bearer = (key: string): Headed => ({ authorization: `Bearer ${key}` });
-const NO_ONE_S: Ids = {
-  vesselId: '0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a',
-  itemId: '0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5b',
-  overrideId: '0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5c',
-};
-
 describe('the access matrix', () => {
   it('knows every operation that needs a credential, and no other', () => {
     expect(WITH_CREDENTIALS.map(({ operation }) => operation.operationId).sort()).toEqual(Object.keys(MAY).sort());
@@ -149,6 +119,9 @@ describe('without a good credential', () => {
   });
 });
 
+/** What no id looks like. */
+const NO_ID: Things = new Proxy({}, { get: (_, name) => (name === 'itemId' ? '%E0%A4%A' : 'x%00') });
+
 let known: Headed[] | undefined;
 
 async function badCredentials(): Promise<Headed[]> {
@@ -186,7 +159,7 @@ async function makeBadCredentials({ id, key }: TestOrganisation): Promise<Headed
 }
 
 describe('another organisation’s things', () => {
-  const about = ALL.filter(({ path }) => /\{(vesselId|itemId|overrideId)\}/.test(path));
+  const about = WITH_CREDENTIALS.filter(isAboutAThing);
 
   it.each(named(about))('answer exactly as missing ones do: %s', async (_, asked) => {
     const theirs = await thingsOf(await signedIn());
@@ -204,7 +177,7 @@ describe('another organisation’s things', () => {
   it.each(named(about))('answer the same where the id is none at all: %s', async (_, asked) => {
     const me = bearer(await (await signedIn()).organisation.key('owner'));
 
-    const { status } = await ask<Problem>(asked, { vesselId: 'x%00', itemId: '%E0%A4%A', overrideId: 'none' }, me);
+    const { status } = await ask<Problem>(asked, NO_ID, me);
 
     expect(status).toBe(404);
   });

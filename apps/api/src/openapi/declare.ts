@@ -4,6 +4,7 @@ import { Id } from '@garboard/contract/shared.ts';
 import { OpenAPIHono, z } from '@hono/zod-openapi';
 import type { ApiEnv } from '../deps.ts';
 import { PROBLEMS, type StatusOf } from '../problem/problem-table.ts';
+import { MAX_BODY_BYTES, MAX_BODY_DEPTH } from '../request/limits.ts';
 import { refuseInvalid } from '../request/refuse-invalid.ts';
 
 export const routes = () => new OpenAPIHono<ApiEnv>({ defaultHook: refuseInvalid });
@@ -54,6 +55,7 @@ export const listed = <T extends z.ZodType>(schema: T, description: string) => (
 
 export const body = <T extends z.ZodType>(schema: T) => ({
   required: true,
+  description: `JSON in UTF-8: at most ${MAX_BODY_BYTES / 1024} kB, nested at most ${MAX_BODY_DEPTH} deep, no name twice in an object, nothing that is not named here.`,
   content: { 'application/json': { schema } },
 });
 

@@ -1,6 +1,7 @@
 /** Turns what a schema found wrong into faults: one for each place, in plain words. */
 import type { Fault } from '@garboard/contract/problem.ts';
 import type { z } from '@hono/zod-openapi';
+import { jsonPointer } from './json-pointer.ts';
 
 type Issue = z.core.$ZodIssue;
 type Target = 'json' | 'query' | 'param' | 'header' | 'cookie' | 'form';
@@ -19,8 +20,7 @@ function toFaults(target: Target, issue: Issue): Fault[] {
 
 /** RFC 6901 for a body; `#query/asOf` for a parameter. */
 function pointerTo(target: Target, path: readonly PropertyKey[]): string {
-  const steps = path.map((step) => `/${String(step).replaceAll('~', '~0').replaceAll('/', '~1')}`).join('');
-  return target === 'json' ? steps : `#${target}${steps}`;
+  return target === 'json' ? jsonPointer(path) : `#${target}${jsonPointer(path)}`;
 }
 
 function inWords(issue: Issue): string {

@@ -4,17 +4,18 @@ import type { Context } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { createMiddleware } from 'hono/factory';
 import type { ApiEnv } from '../deps.ts';
+import { jsonPointer } from '../problem/json-pointer.ts';
 import { problem } from '../problem/problem.ts';
+import { MAX_BODY_BYTES, MAX_BODY_DEPTH } from './limits.ts';
+import { repeatedNames } from './repeated-names.ts';
 
-const MAX_BYTES = 256 * 1024;
-const MAX_DEPTH = 32;
 const JSON_TYPE = /^application\/json\s*(;\s*charset\s*=\s*("utf-8"|utf-8)\s*)?$/i;
 
 /** Answered before the body was read to its end, so nothing more can follow on this connection: say so. */
 const UNREAD = { connection: 'close' };
 
 const limit = bodyLimit({
-  maxSize: MAX_BYTES,
+  maxSize: MAX_BODY_BYTES,
   onError: (c: Context<ApiEnv>) => problem(c, 'too-large', { headers: UNREAD }),
 });
 
@@ -28,16 +29,18 @@ const read = createMiddleware<ApiEnv>(async (c, next) => {
   if (!body) return problem(c, 'malformed-json');
   const walked = walk(body.value);
   if (walked === 'too deep')
-    return problem(c, 'malformed-json', { detail: `It is nested more than ${MAX_DEPTH} deep.` });
-  if (walked.length > 0) return problem(c, 'invalid', { errors: walked });
+    return problem(c, 'malformed-json', { detail: `It is nested more than ${MAX_BODY_DEPTH} deep.` });
+  const errors = [...walked, ...repeatedNames(body.text).map((pointer) => ({ pointer, detail: 'is given twice' }))];
+  if (errors.length > 0) return problem(c, 'invalid', { errors });
   return next();
 });
 
 export const jsonBody = [limit, read];
 
-function parse(bytes: ArrayBuffer): { value: unknown } | null {
+function parse(bytes: ArrayBuffer): { text: string; value: unknown } | null {
   try {
-    return { value: JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes)) };
+    const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+    return { text, value: JSON.parse(text) };
   } catch {
     return null;
   }
@@ -54,9 +57,9 @@ function walk(root: unknown): Fault[] | 'too deep' {
     if (typeof value === 'string' && !isStorable(value))
       faults.push({ pointer, detail: 'is not a text that can be kept' });
     if (typeof value !== 'object' || value === null) continue;
-    if (depth === MAX_DEPTH) return 'too deep';
+    if (depth === MAX_BODY_DEPTH) return 'too deep';
     for (const [key, inner] of Object.entries(value)) {
-      const place = `${pointer}/${key.toWellFormed().replaceAll('~', '~0').replaceAll('/', '~1')}`;
+      const place = `${pointer}${jsonPointer([key.toWellFormed()])}`;
       if (!isStorable(key)) faults.push({ pointer: place, detail: 'is not a name that can be kept' });
       open.push({ value: inner, pointer: place, depth: depth + 1 });
     }

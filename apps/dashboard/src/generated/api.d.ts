@@ -2429,6 +2429,7 @@ export interface operations {
             path?: never;
             cookie?: never;
         };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
         requestBody: {
             content: {
                 "application/json": components["schemas"]["ExplainRequest"];
@@ -2581,6 +2582,7 @@ export interface operations {
             path?: never;
             cookie?: never;
         };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
         requestBody: {
             content: {
                 "application/json": components["schemas"]["ReadIdentifiersRequest"];
@@ -2792,6 +2794,7 @@ export interface operations {
             };
             cookie?: never;
         };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
         requestBody: {
             content: {
                 "application/json": components["schemas"]["ItemChange"];
@@ -2988,6 +2991,7 @@ export interface operations {
             };
             cookie?: never;
         };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
         requestBody: {
             content: {
                 "application/json": components["schemas"]["NewFact"];
@@ -3235,6 +3239,7 @@ export interface operations {
             };
             cookie?: never;
         };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
         requestBody: {
             content: {
                 "application/json": components["schemas"]["NewOverrideEnding"];
@@ -3730,6 +3735,7 @@ export interface operations {
             path?: never;
             cookie?: never;
         };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
         requestBody: {
             content: {
                 "application/json": components["schemas"]["NewVessel"];
@@ -3892,6 +3898,7 @@ export interface operations {
             };
             cookie?: never;
         };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
         requestBody: {
             content: {
                 "application/json": components["schemas"]["VesselChange"];
@@ -4086,6 +4093,7 @@ export interface operations {
             };
             cookie?: never;
         };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
         requestBody: {
             content: {
                 "application/json": components["schemas"]["NewVesselEvent"];
@@ -4260,6 +4268,7 @@ export interface operations {
             };
             cookie?: never;
         };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
         requestBody: {
             content: {
                 "application/json": components["schemas"]["NewItem"];
@@ -4369,6 +4378,7 @@ export interface operations {
             };
             cookie?: never;
         };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
         requestBody: {
             content: {
                 "application/json": components["schemas"]["NewItems"];
@@ -4543,6 +4553,7 @@ export interface operations {
             };
             cookie?: never;
         };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
         requestBody: {
             content: {
                 "application/json": components["schemas"]["NewOverride"];
@@ -4719,6 +4730,7 @@ export interface operations {
             };
             cookie?: never;
         };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
         requestBody: {
             content: {
                 "application/json": components["schemas"]["NewSituation"];

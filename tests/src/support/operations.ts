@@ -1,0 +1,80 @@
+/**
+ * Every operation of the served document, and how to ask it about real things. The tests that are made from the
+ * document use this; a new operation comes in by itself, and a new parameter of a path needs a thing here.
+ */
+import type { Operation } from '@garboard/api/openapi/conforms.test-support.ts';
+import { type Client, document } from './api.ts';
+import { anItem, anOverride, aVessel } from './vessels.ts';
+
+export type Asked = {
+  readonly name: string;
+  readonly method: string;
+  readonly path: string;
+  readonly operation: Operation;
+};
+export type Schema = { readonly [key: string]: unknown };
+
+export const ALL: readonly Asked[] = Object.entries(document.paths).flatMap(([path, methods]) =>
+  Object.entries(methods).map(([method, operation]) => ({
+    name: operation.operationId,
+    method: method.toUpperCase(),
+    path,
+    operation,
+  })),
+);
+export const WITH_CREDENTIALS = ALL.filter(({ operation }) => (operation.security ?? []).length > 0);
+export const WITH_BODY = WITH_CREDENTIALS.filter(({ operation }) => bodySchema(operation) !== undefined);
+
+/** For `it.each`: the operation's name, and the operation. */
+export const named = (some: readonly Asked[]) => some.map((asked) => [asked.name, asked] as const);
+
+/** What stands in a path's parameters, by their names. */
+export type Things = Readonly<Record<string, string>>;
+
+/** One thing for each parameter, in the client's own organisation. A new parameter: make its thing here. */
+export async function thingsOf(client: Client): Promise<Things> {
+  const ctx = client.organisation.ctx();
+  const vessel = await aVessel(ctx, ['solas']);
+  const { item } = await anItem(ctx, vessel.id, 'liferaft');
+  const override = await anOverride(ctx, vessel.id);
+  return { vesselId: vessel.id, itemId: item.id, overrideId: override.id, ...CATALOGUE };
+}
+
+/** Parameters whose things are the same for everybody. */
+const CATALOGUE = { ruleId: 'raft-solas' };
+
+/** Ids that nothing has: whatever its name, a parameter gets the same one. */
+export const NO_ONE_S: Things = new Proxy<Record<string, string>>(CATALOGUE, {
+  get: (known, name) => known[String(name)] ?? '0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a',
+});
+
+/** Whether the path leads to something that belongs to an organisation. */
+export const isAboutAThing = ({ path }: Asked) =>
+  parametersOf(path).some((parameter) => !Object.hasOwn(CATALOGUE, parameter));
+
+export function addressOf(path: string, things: Things): string {
+  return parametersOf(path).reduce((address, parameter) => {
+    const thing = things[parameter];
+    if (thing === undefined)
+      throw new Error(`make a thing for {${parameter}} in thingsOf, tests/src/support/operations.ts`);
+    return address.replace(`{${parameter}}`, thing);
+  }, path);
+}
+
+const parametersOf = (path: string): string[] => [...path.matchAll(/\{(\w+)\}/g)].map(([, name]) => String(name));
+
+/** The shape of the JSON that is asked for; `undefined` where none is. */
+export function bodySchema({ requestBody }: Operation): Schema | undefined {
+  const schema = requestBody?.content['application/json']?.schema;
+  return schema && resolve(schema);
+}
+
+/** The document's own example of what is asked for. */
+export function exampleOf(operation: Operation): unknown {
+  return bodySchema(operation)?.example;
+}
+
+export function resolve(schema: Schema): Schema {
+  const name = typeof schema.$ref === 'string' ? schema.$ref.split('/').at(-1) : undefined;
+  return name === undefined ? schema : (document.components.schemas[name] ?? {});
+}
