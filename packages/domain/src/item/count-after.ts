@@ -1,8 +1,10 @@
 /** A limit that counts an interval from a day on record. */
+import type { Day } from '../calendar/day.ts';
 import { dayInWords, periodInWords } from '../calendar/words.ts';
 import type { Duty, Limit, Start } from '../rule/rule.ts';
 import { countInterval } from './count-interval.ts';
 import { dateOnRecord } from './date-on-record.ts';
+import { dayItCountsAsDone } from './day-it-counts-as-done.ts';
 import type { Fact } from './fact.ts';
 import { failedSince } from './last-done.ts';
 import { type Grounds, type LimitCount, missingFact, missingLast, notCounted } from './limit-count.ts';
@@ -18,7 +20,8 @@ export function countAfter(limit: After, grounds: Grounds): LimitCount | null {
   if (!start)
     return limit.from === 'first_failed' ? null : notCounted(limit, grounds, missingStart(limit.from, grounds));
   const { fact, assumed, doubts } = start;
-  const result = countInterval(limit.plus, fact.on.first, limit.counting ?? 'days', grounds);
+  const from = limit.from === 'last_done' ? dayItCountsAsDone(fact, limit, grounds) : fact.on.first;
+  const result = countInterval(limit.plus, from, limit.counting ?? 'days', grounds);
   if (result.kind === 'missing') {
     const basis = `${factInWords(fact)}; ${result.missing.what}: not on record`;
     return { ...notCounted(limit, grounds, result.missing), basis };
@@ -31,7 +34,7 @@ export function countAfter(limit: After, grounds: Grounds): LimitCount | null {
     on: result.on,
     factIds: [fact.id],
     basis: limit.from === 'first_failed' ? `${factInWords(fact)}: not passed` : factInWords(fact),
-    assumed: [...assumed, ...firstDayOf(fact, limit), ...readingOf(limit), ...result.assumed],
+    assumed: [...assumed, ...dayKept(fact, from), ...firstDayOf(fact, limit), ...readingOf(limit), ...result.assumed],
     windows: [],
     setAside: [],
     doubts: fromMemory
@@ -71,6 +74,11 @@ function fitterDoubt(fact: Fact, duty: Duty): string[] {
   const capacity = fact.doneBy?.capacity;
   if (capacity === undefined || asked.length === 0 || asked.includes(capacity)) return [];
   return [`It was fitted by ${capacitiesInWords([capacity])}; the work asks for ${capacitiesInWords(asked)}.`];
+}
+
+function dayKept({ on }: Fact, from: Day): string[] {
+  if (from === on.first) return [];
+  return [`Done in the window around ${dayInWords(from)}, it counts as done on ${dayInWords(from)}.`];
 }
 
 function firstDayOf(fact: Fact, limit: After): string[] {

@@ -30,7 +30,7 @@ it.each([
     'annual_survey',
     ['the next anniversary of the workboat certificate', '15 months beginning with the last annual survey'],
   ],
-  ['inter-ukwb', 'intermediate_survey', ['36 months beginning with the first day of the workboat certificate']],
+  ['inter-ukwb', 'intermediate_survey', ['36 months beginning with the survey that began the workboat certificate']],
   ['hssc-inter', 'intermediate_survey', ['the last of the anniversaries 2 and 3 of the certificate']],
   ['epirb-ann', 'annual_test', ['next anniversary date of the certificate']],
   ['epirb-bat', 'battery', ['the date printed on it', 'at once after it was used']],

@@ -27,7 +27,7 @@ export function limitInWords(limit: Limit, duty: Duty, period?: string): string 
     case 'one_of_anniversaries':
       return `the last of the anniversaries ${limit.numbers.join(' and ')} of the ${limit.terms.name}`;
     case 'once_in_certificate':
-      return `${periodInWords(limit.within)} beginning with the first day of the ${limit.terms.name}`;
+      return `${periodInWords(limit.within)} beginning with the survey that began the ${limit.terms.name}`;
     case 'given_anniversary':
       return ATTRIBUTES[limit.attribute].words;
     case 'running_hours':

@@ -32,13 +32,15 @@ export type SetAside = { readonly factId: string; readonly why: string };
 
 /**
  * An act that would move the date. `plus` is ISO 8601, counted from the day it is done; `null` when the act
- * alone does not decide the next date: a new print, a plan, its age or its particulars do too.
+ * alone does not decide the next date: a new print, a plan, its age or its particulars do too. `keeps`: done
+ * in this window it counts as done on the day.
  */
 export type Remedy = {
   readonly act: FactKind;
   readonly test?: TestKind;
   readonly by: readonly Capacity[];
   readonly plus: string | null;
+  readonly keeps?: Window & { readonly on: Day };
 };
 
 /** A span of days, `until` the last of them, in which the rule named suspends the duty; `null`: still open. */

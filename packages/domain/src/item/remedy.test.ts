@@ -86,3 +86,20 @@ describe('if it were done on a day', () => {
     expect(ifDoneOn({ act: 'replaced', by: [], plus: null }, day('2026-01-31'))).toBeNull();
   });
 });
+
+it('inside a window that keeps the day the next is counted from the day, outside it from the act', () => {
+  const [service] = owedUnder(
+    'lj-uk',
+    {
+      kind: 'inflatable_lifejacket',
+      schemes: ['uk_small_commercial'],
+      facts: [fact('serviced', '2025-04-10', { by: 'maker' })],
+    },
+    'service',
+  ).explanation.wouldChangeIt;
+  const movesTo = (text: string) => formatDay(ifDoneOn(service as NonNullable<typeof service>, day(text)) as never);
+  expect(movesTo('2026-03-09')).toBe('2027-03-09');
+  expect(movesTo('2026-03-10')).toBe('2027-04-10');
+  expect(movesTo('2026-05-10')).toBe('2027-04-10');
+  expect(movesTo('2026-05-11')).toBe('2027-05-11');
+});

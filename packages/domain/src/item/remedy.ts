@@ -1,6 +1,7 @@
 /** What would move the date, and where to. */
 import type { Day } from '../calendar/day.ts';
-import { addPeriod, parsePeriod } from '../calendar/period.ts';
+import { addPeriod, backwards, parsePeriod } from '../calendar/period.ts';
+import { periodOf } from '../calendar/words.ts';
 import type { Condition, Interval, IntervalOption, Limit, Reset } from '../rule/rule.ts';
 import { wholeNumberOf } from './attribute.ts';
 import { beginningOf } from './bind.ts';
@@ -10,24 +11,33 @@ import type { Grounds } from './limit-count.ts';
 import type { Remedy } from './obligation.ts';
 import { type Particulars, weighCondition } from './weigh-condition.ts';
 
-/** The acts that would move the date. */
-export function remediesOf(grounds: Grounds): readonly Remedy[] {
+/** The acts that would move the date; `due` is the one that there is now. */
+export function remediesOf(grounds: Grounds, due: Day | null): readonly Remedy[] {
   const { duty } = grounds;
   const acts: Remedy[] = duty.resets.map((reset) => ({
     act: reset.act,
     ...(reset.tests?.[0] && { test: reset.tests[0] }),
     by: reset.by,
     plus: plusOf(reset, grounds),
+    ...keptDay(grounds, due),
   }));
   if (duty.action.kind === 'withdraw') acts.push({ act: 'withdrawn', by: [], plus: null });
   if (duty.extension) acts.push({ act: 'extended', by: AUTHORITY, plus: null });
   return acts;
 }
 
+function keptDay({ duty: { window } }: Grounds, due: Day | null): Pick<Remedy, 'keeps'> {
+  if (!window?.keepsDay || due === null) return {};
+  const opens = addPeriod(due, backwards(periodOf(window.before)));
+  return { keeps: { on: due, opens, closes: addPeriod(due, periodOf(window.after)) } };
+}
+
 /** The due date after the remedy is done on `day`; `null` when the act alone does not decide it. */
 export function ifDoneOn(remedy: Remedy, day: Day): Day | null {
   const period = remedy.plus === null ? null : parsePeriod(remedy.plus);
-  return period && addPeriod(day, period);
+  const { keeps } = remedy;
+  const from = keeps && keeps.opens <= day && day <= keeps.closes ? keeps.on : day;
+  return period && addPeriod(from, period);
 }
 
 /** Told only where it is the same on whichever day the act is done. */

@@ -59,7 +59,7 @@ function replayOne(one: Case): Replayed {
   if (words === 'the date printed on it') return { form: 'printed', on: facts[0]?.on.last ?? null };
   if (words === 'the day that the surveyor set') return { form: 'deadline', on: facts[0]?.until ?? null };
   if (words.startsWith('the last day of the ')) return { form: 'certificate', on: certificateOf(one).expires };
-  if (/ beginning with the first day of the /.test(words)) return { form: 'once', on: replayOnce(one) };
+  if (/ beginning with the survey that began the /.test(words)) return { form: 'once', on: replayOnce(one) };
   if (words.startsWith('at once after '))
     return { form: 'trigger', on: facts[0]?.on.first ?? eventOn(one, (e) => !e.planned) };
   if (vessel.events.some(({ event }) => words === `the next ${eventInWords(event)}`))
@@ -96,7 +96,7 @@ function limitsOf({ limits, cappedBy = [], noLaterThan = [], fallback = [], begi
 }
 
 /** From the first day that the fact can mean; rounded as the rule counts, and never before an age band begins. */
-function replayPeriod(period: Period, { words, facts: [fact], item, duty }: Case): Day | null {
+function replayPeriod(period: Period, { words, assumed, facts: [fact], item, duty }: Case): Day | null {
   if (!fact) return null;
   const from = words.endsWith('manufacture') ? 'manufactured' : words.endsWith('fitting') ? 'installed' : 'last';
   const limit = limitsOf(duty).find(
@@ -104,7 +104,7 @@ function replayPeriod(period: Period, { words, facts: [fact], item, duty }: Case
       each.kind === 'after' && (each.from === from || (from === 'last' && /last_done|first_failed/.test(each.from))),
   );
   if (limit?.kind !== 'after') return null;
-  const start = fact.on.first;
+  const start = dayKept(assumed) ?? fact.on.first;
   const reached = addPeriod(start, period);
   const bands = limit.plus.kind === 'by_age' ? limit.plus.bands : [];
   const made = bands.length > 0 ? startOf('manufacture', item) : undefined;
@@ -116,6 +116,12 @@ function replayPeriod(period: Period, { words, facts: [fact], item, duty }: Case
     beginning_with: endOfPeriodBeginningWith(start, period),
   }[limit.counting ?? 'days'];
   return band ? (Math.max(ends, addPeriod(made.on.first, periodOf(band.fromAge))) as Day) : ends;
+}
+
+/** Where it was done in a window, the day as which it counts. */
+function dayKept(assumed: readonly string[]): Day | null {
+  const said = assumed.map((text) => /counts as done on (.*)\.$/.exec(text)?.[1]).find(Boolean);
+  return said === undefined ? null : dayNamed(said);
 }
 
 function replayGiven({ words, item }: Case, period: string | undefined): Day | null {
@@ -179,6 +185,7 @@ function firstDay(expires: Day, period: Period, { runs }: CertificateTerms): Day
 function replayOnce(one: Case): Day | null {
   const period = periodSaid(one.words);
   const renewed = one.assumed.find((said) => said.startsWith('It is taken to be renewed on its expiry'));
-  const begins = renewed ? dayNamed(renewed.slice(0, renewed.indexOf(':'))) : certificateOf(one).begins;
+  const survey = one.facts.find(({ fact }) => fact !== 'printed_expiry')?.on.first;
+  const begins = renewed ? dayNamed(renewed.slice(0, renewed.indexOf(':'))) : (survey ?? certificateOf(one).begins);
   return begins === null ? null : endOfPeriodBeginningWith(begins, period);
 }

@@ -117,7 +117,7 @@ function explain(rule: Rule, bound: Owed, grounds: Grounds, remarks: Remarks): O
       ...remarks.doubts,
     ],
     missing: missingIn(bound.others),
-    wouldChangeIt: remediesOf(grounds),
+    wouldChangeIt: remediesOf(grounds, bound.kind === 'due' ? bound.on : null),
   };
 }
 

@@ -115,7 +115,7 @@ export type Limit =
       readonly numbers: readonly [number, ...number[]];
       readonly window: AnniversaryWindow;
     }
-  /** Once in the life of a certificate, within a period that begins with its first day. */
+  /** Once in the life of a certificate, within a period that begins with the survey that began it. */
   | { readonly kind: 'once_in_certificate'; readonly terms: CertificateTerms; readonly within: PeriodText }
   /** The next anniversary of a date that somebody gives as an attribute. */
   | { readonly kind: 'given_anniversary'; readonly attribute: AttributeId; readonly window: AnniversaryWindow }
@@ -165,7 +165,8 @@ export type Duty = {
   readonly fallback?: readonly Limit[];
   /** The duty begins then and has no date before; with nothing done yet, that is the date. */
   readonly begins?: { readonly from: 'manufactured' | 'installed'; readonly plus: Interval };
-  readonly window?: { readonly before: PeriodText; readonly after: PeriodText };
+  /** `keepsDay`: what is done inside it counts as done on the due day, so the next is counted from there. */
+  readonly window?: { readonly before: PeriodText; readonly after: PeriodText; readonly keepsDay?: true };
   readonly extension?: Extension;
   /** What is dated is itself out of date after the day: a flare, not a service. */
   readonly expires?: true;

@@ -19,7 +19,11 @@ export const LIFEJACKET_KINDS: readonly ItemKind[] = [
     itemClass: 'lifejackets',
     name: 'inflatable lifejacket',
     zone: 'saloon',
-    dates: { ...LIFEJACKET_DATES, serviced: "the station's label in the jacket, or its certificate" },
+    dates: {
+      ...LIFEJACKET_DATES,
+      serviced: "the station's label in the jacket, or its certificate",
+      printed_expiry: 'the label inside the jacket, where its maker prints one',
+    },
     attributes: ['makerIntervalMonths', 'makerLifeMonths', 'solasApproved'],
   },
   {

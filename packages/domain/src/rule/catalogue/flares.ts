@@ -161,6 +161,8 @@ export const FLARE_RULES: readonly Rule[] = [
       'portable_extinguisher_foam',
       'portable_extinguisher_water',
       'portable_extinguisher_wet_chemical',
+      'epirb',
+      'inflatable_lifejacket',
     ],
     inWords:
       'Safety equipment shows a legible expiry date and is serviced or replaced before it. With the date passed or illegible the vessel was taken as not equipped. Superseded.',

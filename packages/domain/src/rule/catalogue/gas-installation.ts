@@ -24,7 +24,10 @@ export const GAS_INSTALLATION_RULES: readonly Rule[] = [
         id: 'tightness_test',
         action: { kind: 'test', words: 'Have a gas engineer test the installation for tightness' },
         inWords: 'A gas installation is tested for tightness every year, and whenever something in it is changed',
-        limits: [sinceLastDone(every('P1Y')), { kind: 'triggered', events: ['gas_system_change'], facts: WORK_ON_IT }],
+        limits: [
+          sinceLastDone(every('P1Y')),
+          { kind: 'triggered', events: ['gas_system_change', 'alteration'], facts: WORK_ON_IT },
+        ],
         resets: [{ act: 'tested', tests: ['tightness'], by: ['gas_engineer'] }],
       },
     ],
@@ -44,7 +47,9 @@ export const GAS_INSTALLATION_RULES: readonly Rule[] = [
       status: 'read',
       fromMemory: 'the three years of art. 14.15',
     },
-    alsoAsks: ['That a structural repair counts as an important repair is our reading.'],
+    alsoAsks: [
+      'That an alteration of the vessel or a structural repair counts as important work on it is our reading.',
+    ],
     duties: [
       {
         id: 'acceptance_test',
@@ -53,7 +58,7 @@ export const GAS_INSTALLATION_RULES: readonly Rule[] = [
           'A gas installation is accepted by an expert before first use, after important work on it, and every 3 years',
         limits: [
           { kind: 'after', from: 'last_done', plus: every('P3Y'), fromMemory: true },
-          { kind: 'triggered', events: ['gas_system_change', 'structural_repair'], facts: WORK_ON_IT },
+          { kind: 'triggered', events: ['gas_system_change', 'alteration', 'structural_repair'], facts: WORK_ON_IT },
         ],
         resets: [
           { act: 'tested', tests: ['acceptance'], by: ['gas_engineer', 'surveyor'] },

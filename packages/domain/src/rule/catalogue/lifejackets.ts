@@ -27,7 +27,7 @@ export const LIFEJACKET_RULES: readonly Rule[] = [
       { condition: { kind: 'attribute_is', attribute: 'solasApproved', value: false }, ifNotRecorded: 'applies' },
     ],
     inWords:
-      "An inflatable lifejacket outside SOLAS is serviced at its maker's interval, usually a year, within a month either way; it is examined every year in between and looked at every week. The interval counts here from the service itself.",
+      "An inflatable lifejacket outside SOLAS is serviced at its maker's interval, usually a year, within a month either way; it is examined every year in between and looked at every week. A service inside that window counts as done on the day it was due, so the next is counted from there; one outside it counts from itself.",
     source: {
       publication: 'MGN 553 as summarised by the national sailing body',
       clause: 'blog',
@@ -42,7 +42,7 @@ export const LIFEJACKET_RULES: readonly Rule[] = [
         inWords:
           "An inflatable lifejacket is serviced at its maker's interval, usually 1 year, within 1 month either way",
         limits: [sinceLastDone(ownFigure('makerIntervalMonths', 'P1Y'))],
-        window: { before: 'P1M', after: 'P1M' },
+        window: { before: 'P1M', after: 'P1M', keepsDay: true },
       },
       {
         id: 'examination',

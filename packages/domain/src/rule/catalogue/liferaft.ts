@@ -208,8 +208,9 @@ export const LIFERAFT_RULES: readonly Rule[] = [
     id: 'raft-us-school',
     scheme: 'us_sailing_school',
     weight: 'law',
-    kinds: ['liferaft'],
-    inWords: 'Proof that the liferaft has been serviced at an approved facility is checked at each inspection.',
+    kinds: ['liferaft', 'hydrostatic_release_serviceable', 'hydrostatic_release_disposable'],
+    inWords:
+      'Proof that the liferaft and its hydrostatic release have been serviced at an approved facility is checked at each inspection.',
     source: {
       publication: '46 CFR',
       clause: '169.245(f) (section number inferred; precedes 169.247), servicing per 160.051 and 160.062',
@@ -219,8 +220,8 @@ export const LIFERAFT_RULES: readonly Rule[] = [
     duties: [
       {
         id: 'inspection',
-        action: { kind: 'inspect', words: "Have proof of the liferaft's service ready for the marine inspector" },
-        inWords: "Proof of the liferaft's service is checked at each inspection",
+        action: { kind: 'inspect', words: 'Have proof of the service ready for the marine inspector' },
+        inWords: 'Proof of the service at an approved facility is checked at each inspection',
         limits: [{ kind: 'next_event', event: 'inspection' }],
         resets: [{ act: 'inspected', by: ['marine_inspector'] }],
       },

@@ -160,7 +160,7 @@ export const RIGGING_RULES: readonly Rule[] = [
     id: 'rig-coi',
     scheme: 'us_sailing_school',
     weight: 'law',
-    kinds: ['standing_rigging_wire', 'standing_rigging_rod', 'chainplate'],
+    kinds: ['standing_rigging_wire', 'standing_rigging_rod', 'chainplate', 'running_rigging'],
     inWords:
       'Spars, standing and running rigging, blocks, fittings and sails are examined at each inspection for certification and each periodic inspection.',
     source: {
@@ -184,8 +184,9 @@ export const RIGGING_RULES: readonly Rule[] = [
     id: 'rig-coi-T',
     scheme: 'us_small_passenger',
     weight: 'law',
-    kinds: ['standing_rigging_wire', 'standing_rigging_rod', 'chainplate'],
-    inWords: 'Spars, rigging and sails are examined at each initial and subsequent inspection for certification.',
+    kinds: ['standing_rigging_wire', 'standing_rigging_rod', 'chainplate', 'running_rigging', 'seacock'],
+    inWords:
+      'Spars, rigging and sails, and through-hull fittings and sea valves, are examined at each initial and subsequent inspection for certification.',
     source: {
       publication: '46 CFR',
       clause: '115.802(a)(2),(3)',
@@ -196,8 +197,8 @@ export const RIGGING_RULES: readonly Rule[] = [
     duties: [
       {
         id: 'inspection',
-        action: { kind: 'inspect', words: 'Have the rig ready for the marine inspector' },
-        inWords: 'The rig is examined at each inspection for certification',
+        action: { kind: 'inspect', words: 'Have it ready for the marine inspector' },
+        inWords: 'Rigging and sea valves are examined at each inspection for certification',
         limits: [{ kind: 'next_event', event: 'inspection' }],
         resets: [{ act: 'inspected', by: ['marine_inspector'] }],
       },

@@ -62,7 +62,7 @@ export const UK_CERTIFICATE_RULES: readonly Rule[] = [
     weight: 'certificate',
     kinds: ['workboat_certificate'],
     inWords:
-      'An annual survey is done by the end of three months beginning with the anniversary of the compliance (initial) or renewal survey, and by the end of 15 months beginning with the survey before it. No opening is stated, so an early survey counts; it pulls the 15 months forward.',
+      'An annual survey is done by the end of three months beginning with the anniversary of the first day of the certificate (that of the compliance or initial survey; after a renewal that goes on from the old expiry, that expiry), and by the end of 15 months beginning with the survey before it. No opening is stated, so an early survey counts; it pulls the 15 months forward.',
     source: { ...REG_8, clause: 'reg 8(3)(a),(b)' },
     duties: [
       {
