@@ -1,4 +1,5 @@
 /** The API as one Hono app: no environment, no clock, no socket. Tests use it as it is; the host puts it on a port. */
+import { tookTooLong } from '@garboard/db/took-too-long.ts';
 import { compress } from 'hono/compress';
 import { HTTPException } from 'hono/http-exception';
 import { methodNotAllowed } from 'hono/method-not-allowed';
@@ -35,6 +36,7 @@ export function createApp(deps: Deps) {
   app.onError((error, c) => {
     if (error instanceof HTTPException && error.status === 415) return problem(c, 'unsupported-media-type');
     deps.log({ event: 'fault', requestId: c.var.requestId, error });
+    if (tookTooLong(error)) return problem(c, 'timed-out', { headers: { 'retry-after': '5' } });
     return problem(c, 'fault');
   });
   return app;

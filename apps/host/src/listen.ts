@@ -2,14 +2,24 @@
 import { once } from 'node:events';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { REQUEST_SECONDS } from '@garboard/api/request/limits.ts';
 import { createAdaptorServer } from '@hono/node-server';
+import { answerUnreadable } from './unreadable.ts';
 
 export type Listening = { readonly address: string; stop(): Promise<void> };
 type Fetch = (request: Request) => Response | Promise<Response>;
 
-/** Rejects with `EADDRINUSE` in words. */
-export async function listen(fetch: Fetch, port: number, host: string): Promise<Listening> {
-  const server = createAdaptorServer({ fetch, createServer }) as Server;
+const PATIENCE_MS = REQUEST_SECONDS * 1000;
+
+/** Rejects with `EADDRINUSE` in words. `patienceMs`: how long a request may take to arrive. */
+export async function listen(fetch: Fetch, port: number, host: string, patienceMs = PATIENCE_MS): Promise<Listening> {
+  const serverOptions = {
+    requestTimeout: patienceMs,
+    headersTimeout: patienceMs,
+    connectionsCheckingInterval: Math.min(1000, patienceMs),
+  };
+  const server = createAdaptorServer({ fetch, createServer, serverOptions }) as Server;
+  answerUnreadable(server);
   server.listen(port, host);
   try {
     await once(server, 'listening');

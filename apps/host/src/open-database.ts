@@ -1,4 +1,5 @@
 /** The database: the one named, or the program's own. */
+import { STATEMENT_SECONDS } from '@garboard/api/request/limits.ts';
 import { migrate } from '@garboard/db/migrate.ts';
 import { openPools, type Pools } from '@garboard/db/pool.ts';
 import { startPostgres } from '@garboard/embedded/start-postgres.ts';
@@ -10,7 +11,7 @@ export type OpenDatabase = { readonly url: string; readonly pools: Pools; close(
 export async function openDatabase(config: Config, onError: (error: Error) => void): Promise<OpenDatabase> {
   const server = config.databaseUrl ? null : await startPostgres({ dataDir: config.dataDir });
   const url = config.databaseUrl ?? server?.url ?? '';
-  const pools = openPools({ url, onError });
+  const pools = openPools({ url, onError, patienceMs: STATEMENT_SECONDS * 1000 });
   const close = async () => {
     await pools.close();
     await server?.stop();

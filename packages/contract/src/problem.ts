@@ -2,12 +2,14 @@
 import * as z from 'zod';
 
 export const PROBLEM_TYPES = [
+  'unreadable-request',
   'malformed-json',
   'unauthenticated',
   'forbidden',
   'foreign-origin',
   'not-found',
   'method-not-allowed',
+  'came-too-slowly',
   'conflict',
   'stale',
   'too-large',
@@ -15,7 +17,9 @@ export const PROBLEM_TYPES = [
   'invalid',
   'idempotency-key-reused',
   'if-match-required',
+  'headers-too-large',
   'fault',
+  'timed-out',
   'not-ready',
 ] as const;
 export type ProblemType = (typeof PROBLEM_TYPES)[number];

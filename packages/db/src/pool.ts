@@ -16,14 +16,29 @@ const types = {
 
 export type Db = Kysely<Database>;
 export type Pools = { readonly app: Db; readonly owner: Db; close(): Promise<void> };
-export type PoolOptions = { readonly url: string; readonly size?: number; onError?(error: Error): void };
+export type PoolOptions = {
+  readonly url: string;
+  readonly size?: number;
+  readonly patienceMs?: number;
+  onError?(error: Error): void;
+};
 
 /** The application's role, and one generic plan a statement: with tenants of every size a custom plan is re-made for ever. */
 const AS_APPLICATION = '-c role=garboard_app -c plan_cache_mode=force_generic_plan -c jit=off';
 
-/** Two pools on one address: `app` under row-level security for everything, `owner` for migrations and administration. */
-export function openPools({ url, size = 4, onError = () => {} }: PoolOptions): Pools {
-  const app = new pg.Pool({ connectionString: url, max: size, types, options: AS_APPLICATION, Client: namingClient() });
+/**
+ * Two pools on one address: `app` under row-level security for everything, `owner` for migrations and administration.
+ * Nothing in `app` waits longer than `patienceMs`, for a connection or for a statement: see `tookTooLong`.
+ */
+export function openPools({ url, size = 4, patienceMs = 30_000, onError = () => {} }: PoolOptions): Pools {
+  const app = new pg.Pool({
+    connectionString: url,
+    max: size,
+    types,
+    options: `${AS_APPLICATION} -c statement_timeout=${patienceMs}`,
+    connectionTimeoutMillis: patienceMs,
+    Client: namingClient(),
+  });
   const owner = new pg.Pool({ connectionString: url, max: 2, types });
   let closing = false;
   // A connection on its way out may still hear that the server is stopping: that is no fault.

@@ -1,6 +1,6 @@
 /** What holds for every request, asked of a started server through a real socket. */
 import { once } from 'node:events';
-import { connect } from 'node:net';
+import { connect, type Socket } from 'node:net';
 import { serve } from '@garboard/api/serve.test-support.ts';
 import { PROBLEM_TYPES, type Problem } from '@garboard/contract/problem.ts';
 import type { VesselPage } from '@garboard/contract/vessel/vessel.ts';
@@ -152,8 +152,31 @@ describe('a body that is too large', () => {
   });
 });
 
+describe('a body that never ends', () => {
+  it.each([
+    ['of a length told beforehand', 'Content-Length: 99', '{"name":'],
+    ['in chunks', 'Transfer-Encoding: chunked', '8\r\n{"name":\r\n'],
+  ])('writes nothing, and is no fault of ours, when its sender goes away: %s', async (_, header, body) => {
+    const owner = await somebody();
+    const socket = await sent(owner, ['Content-Type: application/json', header], body);
+    log.length = 0;
+
+    socket.destroy();
+
+    await expect.poll(() => log).toMatchObject([{ event: 'request', path: '/v1/vessels', status: 408 }]);
+    await expectNothingWritten(owner);
+  });
+});
+
 /** One POST as bytes on the wire; answers with the status line. */
 async function raw(owner: Client, headers: readonly string[], body: string): Promise<string> {
+  const socket = await sent(owner, headers, body);
+  const [first] = (await once(socket, 'data')) as [Buffer];
+  socket.destroy();
+  return first.toString().split('\r\n')[0] ?? '';
+}
+
+async function sent(owner: Client, headers: readonly string[], body: string): Promise<Socket> {
   const socket = connect(Number(new URL(server.address).port), '127.0.0.1');
   const lines = [
     'POST /v1/vessels HTTP/1.1',
@@ -162,10 +185,9 @@ async function raw(owner: Client, headers: readonly string[], body: string): Pro
     `Authorization: Bearer ${await owner.organisation.key()}`,
   ];
   socket.on('error', () => {});
-  socket.write([...lines, ...headers, '', body].join('\r\n'));
-  const [first] = (await once(socket, 'data')) as [Buffer];
-  socket.destroy();
-  return first.toString().split('\r\n')[0] ?? '';
+  const bytes = [...lines, ...headers, '', body].join('\r\n');
+  await new Promise((written) => socket.write(bytes, written));
+  return socket;
 }
 
 describe('an address', () => {

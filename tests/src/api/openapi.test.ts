@@ -157,6 +157,7 @@ function possibleProblems(method: string, path: string, operation: Operation, to
     401: signedIn,
     403: signedIn && (isRead ? '403' in operation.responses : true),
     404: path.includes('{'),
+    408: operation.requestBody !== undefined,
     409: told.operationId in CONFLICTS,
     412: takes('header', 'If-Match'),
     413: operation.requestBody !== undefined,
@@ -164,7 +165,7 @@ function possibleProblems(method: string, path: string, operation: Operation, to
     422: operation.requestBody !== undefined || takes('query'),
     428: takes('header', 'If-Match') && told.description.includes('`If-Match` is required'),
     500: signedIn,
-    503: path === '/readyz',
+    503: signedIn || path === '/readyz',
   };
   return Object.keys(possible).filter((status) => possible[status]);
 }

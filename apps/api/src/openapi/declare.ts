@@ -105,7 +105,7 @@ const HEADERS: Partial<Record<ProblemType, z.ZodObject>> = {
   stale: z.object({ ETag: etag }),
 };
 
-function exampleOf(type: ProblemType): Problem {
+export function exampleOf(type: ProblemType): Problem {
   const { status, title } = PROBLEMS[type];
   const errors = [{ pointer: '/on', detail: 'is not on the calendar' }];
   const instance = '6f1f2a52-7c57-4c3e-9d1b-3a4d5c6e7f80';

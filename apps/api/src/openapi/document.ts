@@ -1,6 +1,7 @@
 /** The served OpenAPI document: generated from the routes, with what they have in common said once. */
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import type { ApiEnv } from '../deps.ts';
+import { withWhatAllHaveInCommon } from './in-common.ts';
 
 const TAGS = [
   { name: 'Vessels', description: 'The register: boats, what they are doing, what happened to them.' },
@@ -45,16 +46,6 @@ export function openApiDocument(app: OpenAPIHono<ApiEnv>, version: string): Docu
     servers: [{ url: '/', description: 'This server.' }],
     tags: TAGS,
   });
-  const { webhooks: none, ...rest } = withNotModified(document);
+  const { webhooks: none, ...rest } = withWhatAllHaveInCommon(document);
   return rest;
-}
-
-/** Every answer with an ETag can also be 304: the one place that answers so is not in the routes. */
-function withNotModified(document: Document): Document {
-  for (const { get } of Object.values(document.paths ?? {})) {
-    const responses = get?.responses;
-    if (responses?.[200]?.headers?.ETag)
-      responses[304] = { description: 'The reader has this version already (`If-None-Match`).' };
-  }
-  return document;
 }

@@ -1,15 +1,22 @@
 /** Every problem the API answers with: its status, its title, and what its page says. */
 import type { ProblemType } from '@garboard/contract/problem.ts';
+import { MAX_BODY_BYTES, MAX_BODY_DEPTH, REQUEST_SECONDS, STATEMENT_SECONDS } from '../request/limits.ts';
 
 type Entry = { readonly status: number; readonly title: string; readonly means: string; readonly whatToDo: string };
 
 export const PROBLEMS = {
+  'unreadable-request': {
+    status: 400,
+    title: 'This is not a readable HTTP request',
+    means: 'What came over the connection could not be read as HTTP/1.1, so nobody knows what was asked.',
+    whatToDo: 'Look at what stands between your program and this one; speak HTTP, not HTTPS, to this port.',
+  },
   'malformed-json': {
     status: 400,
     title: 'The body is not readable JSON',
     means:
       'The body could not be read as JSON in UTF-8: it is empty, cut short, nested too deeply, or not JSON at all. Nothing was written.',
-    whatToDo: 'Send one complete JSON document in UTF-8, nested at most 32 deep.',
+    whatToDo: `Send one complete JSON document in UTF-8, nested at most ${MAX_BODY_DEPTH} deep.`,
   },
   unauthenticated: {
     status: 401,
@@ -43,6 +50,12 @@ export const PROBLEMS = {
     means: 'The address exists, but not for this method. The Allow header lists those that it takes.',
     whatToDo: 'Use one of the methods in the Allow header.',
   },
+  'came-too-slowly': {
+    status: 408,
+    title: 'The request came too slowly',
+    means: `A request has ${REQUEST_SECONDS} seconds to arrive, its body included. Nothing was written.`,
+    whatToDo: 'Send it again, over a better connection or in smaller pieces.',
+  },
   conflict: {
     status: 409,
     title: 'It does not go with what is on record',
@@ -60,7 +73,7 @@ export const PROBLEMS = {
   'too-large': {
     status: 413,
     title: 'The body is too large',
-    means: 'A body may have at most 256 kB.',
+    means: `A body may have at most ${MAX_BODY_BYTES / 1024} kB.`,
     whatToDo: 'Send less at once.',
   },
   'unsupported-media-type': {
@@ -89,11 +102,23 @@ export const PROBLEMS = {
       'A change needs If-Match with the ETag of the version that it was made from, so that nobody’s change is lost unseen.',
     whatToDo: 'Read the thing, then send its ETag as If-Match.',
   },
+  'headers-too-large': {
+    status: 431,
+    title: 'The headers are too large',
+    means: 'The address and the headers together may have 16 kB.',
+    whatToDo: 'Send fewer or shorter headers, cookies included, or a shorter address.',
+  },
   fault: {
     status: 500,
     title: 'A fault of ours',
     means: 'Something went wrong in the program. The fault is in its log under the request id.',
     whatToDo: 'Try again; if it stays, tell whoever runs the program the request id.',
+  },
+  'timed-out': {
+    status: 503,
+    title: 'It took too long',
+    means: `The database was busy for more than ${STATEMENT_SECONDS} seconds, with this or with other work. Nothing was written.`,
+    whatToDo: 'Wait as long as Retry-After says, then send it again with the same Idempotency-Key; or ask for less.',
   },
   'not-ready': {
     status: 503,

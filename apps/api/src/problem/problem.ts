@@ -2,6 +2,7 @@
 import type { Fault, Problem, ProblemType } from '@garboard/contract/problem.ts';
 import type { Context, TypedResponse } from 'hono';
 import type { ApiEnv } from '../deps.ts';
+import { problemBody } from './problem-body.ts';
 import { PROBLEMS, type StatusOf } from './problem-table.ts';
 
 export type More = {
@@ -18,14 +19,9 @@ export function problem<T extends ProblemType>(
   type: T,
   { detail, errors, headers }: More = {},
 ): Answered<T> {
-  const { status, title } = PROBLEMS[type];
-  const body: Problem = {
-    type: `/problems/${type}`,
-    title,
-    status,
-    ...(detail !== undefined && { detail }),
-    instance: c.var.requestId,
-    ...(errors && { errors: [...errors] }),
-  };
-  return c.json(body, status, { ...headers, 'content-type': 'application/problem+json' }) as Answered<T>;
+  const more = { ...(detail !== undefined && { detail }), ...(errors && { errors: [...errors] }) };
+  return c.json(problemBody(type, c.var.requestId, more), PROBLEMS[type].status, {
+    ...headers,
+    'content-type': 'application/problem+json',
+  }) as Answered<T>;
 }

@@ -25,7 +25,10 @@ const read = createMiddleware<ApiEnv>(async (c, next) => {
       headers: { ...UNREAD, accept: 'application/json', 'accept-encoding': 'identity' },
     });
   }
-  const body = parse(await c.req.arrayBuffer());
+  const bytes = await c.req.arrayBuffer().catch(() => null);
+  // Whoever sent it is gone, or is too slow for the host: nobody may hear this.
+  if (!bytes) return problem(c, 'came-too-slowly', { headers: UNREAD });
+  const body = parse(bytes);
   if (!body) return problem(c, 'malformed-json');
   const walked = walk(body.value);
   if (walked === 'too deep')

@@ -2417,6 +2417,20 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
         };
     };
     explainDueDates: {
@@ -2473,6 +2487,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description The body is too large (`/problems/too-large`). */
             413: {
                 headers: {
@@ -2503,6 +2526,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -2570,6 +2607,20 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
         };
     };
     readIdentifiers: {
@@ -2626,6 +2677,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description The body is too large (`/problems/too-large`). */
             413: {
                 headers: {
@@ -2656,6 +2716,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -2717,6 +2791,20 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
         };
     };
     getItem: {
@@ -2771,6 +2859,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -2851,6 +2953,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description Somebody changed it in between (`/problems/stale`). */
             412: {
                 headers: {
@@ -2901,6 +3012,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -2968,6 +3093,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -3050,6 +3189,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description Somebody changed it in between (`/problems/stale`). */
             412: {
                 headers: {
@@ -3091,6 +3239,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -3162,6 +3324,20 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
         };
     };
     getOverride: {
@@ -3216,6 +3392,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -3296,6 +3486,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description It does not go with what is on record (`/problems/conflict`). */
             409: {
                 headers: {
@@ -3355,6 +3554,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -3422,6 +3635,20 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
         };
     };
     getRule: {
@@ -3467,6 +3694,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -3528,6 +3769,20 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
         };
     };
     getSession: {
@@ -3561,6 +3816,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -3607,6 +3876,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -3668,6 +3951,20 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
         };
     };
     listVessels: {
@@ -3717,6 +4014,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -3785,6 +4096,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description The body is too large (`/problems/too-large`). */
             413: {
                 headers: {
@@ -3815,6 +4135,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -3875,6 +4209,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -3955,6 +4303,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description Somebody changed it in between (`/problems/stale`). */
             412: {
                 headers: {
@@ -4005,6 +4362,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4072,6 +4443,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4150,6 +4535,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description The body is too large (`/problems/too-large`). */
             413: {
                 headers: {
@@ -4180,6 +4574,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4247,6 +4655,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4327,6 +4749,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description The body is too large (`/problems/too-large`). */
             413: {
                 headers: {
@@ -4357,6 +4788,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4435,6 +4880,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description The body is too large (`/problems/too-large`). */
             413: {
                 headers: {
@@ -4465,6 +4919,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4532,6 +5000,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4612,6 +5094,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description The body is too large (`/problems/too-large`). */
             413: {
                 headers: {
@@ -4642,6 +5133,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4709,6 +5214,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4787,6 +5306,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description The body is too large (`/problems/too-large`). */
             413: {
                 headers: {
@@ -4817,6 +5345,20 @@ export interface operations {
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
