@@ -57,7 +57,9 @@ describe.each(named(WITH_BODY))('%s', (_, { method, path, operation }) => {
     ['no JSON', 'name=Teal'],
     ['two documents', text + text],
     ['not a number of JSON', '{"a":01}'],
-    ['nested too deeply', `{"a":${'['.repeat(32)}${']'.repeat(32)}}`],
+    ['JSON with a comment', text.replace('{', '{/* hers */')],
+    ['nested one level too deeply', `{"a":${'['.repeat(32)}${']'.repeat(32)}}`],
+    ['nested far too deeply', `{"a":${'['.repeat(100_000)}${']'.repeat(100_000)}}`],
   ])('refuses a body that is %s', async (_, body) => {
     await refuses('malformed-json', { text: body, pointers: [] });
   });
@@ -87,7 +89,13 @@ describe.each(named(WITH_BODY))('%s', (_, { method, path, operation }) => {
     await refuses('too-large', { text: `${text}${' '.repeat(kilobytes * 1024)}`, pointers: [] });
   });
 
-  it.each(['[]', '"text"', 'null', '7', 'true'])('refuses %s in place of an object', async (body) => {
+  it('reads one that is nested as deeply as may be', async () => {
+    const body = `{"a":${'['.repeat(31)}${']'.repeat(31)}}`;
+
+    expect((await send(body)).status).toBe(422);
+  });
+
+  it.each(['[]', '"text"', 'null', '7', '1e999', 'true'])('refuses %s in place of an object', async (body) => {
     await refuses('invalid', { text: body, pointers: [''] });
   });
 

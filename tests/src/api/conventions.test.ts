@@ -19,37 +19,6 @@ async function expectNothingWritten(owner: Client): Promise<void> {
 }
 
 describe('a body that cannot be read', () => {
-  const nested = (depth: number) => `{"name":${'['.repeat(depth)}1${']'.repeat(depth)}}`;
-
-  it.each([
-    ['not JSON', 'name=Teal'],
-    ['cut short', '{"name":"Teal"'],
-    ['empty', ''],
-    ['two documents', '{"name":"Teal"}{"name":"Teal"}'],
-    ['JSON with a comment', '{"name":"Teal" /* hers */}'],
-    ['nested far too deeply', nested(100_000)],
-    ['nested one level too deeply', nested(32)],
-  ])('is a problem, and nothing is written: %s', async (_, text) => {
-    const owner = await somebody();
-
-    const { status, headers, body } = await owner.post<Problem>('/v1/vessels', text);
-
-    expect([status, body.type]).toEqual([400, '/problems/malformed-json']);
-    expect(headers.get('content-type')).toBe('application/problem+json');
-    await expectNothingWritten(owner);
-  });
-
-  it('is a problem where it is not UTF-8', async () => {
-    const owner = await somebody();
-    const bytes = Buffer.from('{"name":"Teal\xff"}', 'latin1');
-    const headers = { authorization: `Bearer ${await owner.organisation.key()}`, 'content-type': 'application/json' };
-
-    const response = await send('/v1/vessels', { method: 'POST', headers, body: bytes });
-
-    expect([response.status, (await response.json()).type]).toEqual([400, '/problems/malformed-json']);
-    await expectNothingWritten(owner);
-  });
-
   it('is named where the database could not hold it', async () => {
     const owner = await somebody();
 
@@ -61,19 +30,6 @@ describe('a body that cannot be read', () => {
     expect(status).toBe(422);
     expect(body.errors?.map(({ pointer }) => pointer).sort()).toEqual(['/a~1b\u0000', '/name', '/rig']);
     await expectNothingWritten(owner);
-  });
-
-  it.each([
-    ['an array', '[]'],
-    ['a text', '"Teal"'],
-    ['null', 'null'],
-    ['a number too large', '1e999'],
-  ])('is not the object that was asked for: %s', async (_, text) => {
-    const owner = await somebody();
-
-    const { status, body } = await owner.post<Problem>('/v1/vessels', text);
-
-    expect([status, body.errors]).toEqual([422, [{ pointer: '', detail: 'must be an object' }]]);
   });
 });
 

@@ -14,9 +14,21 @@ const JSON_TYPE = /^application\/json\s*(;\s*charset\s*=\s*("utf-8"|utf-8)\s*)?$
 /** Answered before the body was read to its end, so nothing more can follow on this connection: say so. */
 const UNREAD = { connection: 'close' };
 
-const limit = bodyLimit({
+/** Whoever sent it is gone, or is too slow for the host: nobody may hear this. */
+const cutOff = (c: Context<ApiEnv>) => problem(c, 'came-too-slowly', { headers: UNREAD });
+
+const counted = bodyLimit({
   maxSize: MAX_BODY_BYTES,
   onError: (c: Context<ApiEnv>) => problem(c, 'too-large', { headers: UNREAD }),
+});
+
+/** What a route throws is caught nearer to it: only the reading of a body fails here. */
+const limit = createMiddleware<ApiEnv>(async (c, next) => {
+  try {
+    return await counted(c, next);
+  } catch {
+    return cutOff(c);
+  }
 });
 
 const read = createMiddleware<ApiEnv>(async (c, next) => {
@@ -26,8 +38,7 @@ const read = createMiddleware<ApiEnv>(async (c, next) => {
     });
   }
   const bytes = await c.req.arrayBuffer().catch(() => null);
-  // Whoever sent it is gone, or is too slow for the host: nobody may hear this.
-  if (!bytes) return problem(c, 'came-too-slowly', { headers: UNREAD });
+  if (!bytes) return cutOff(c);
   const body = parse(bytes);
   if (!body) return problem(c, 'malformed-json');
   const walked = walk(body.value);
