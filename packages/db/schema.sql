@@ -41,6 +41,8 @@ alter table audit force row level security;
 create policy own_organisation on audit
   using (organisation_id = (current_setting('app.organisation'::text))::uuid)
   with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy whole_fleet on audit as restrictive for select
+  using (current_setting('app.vessels'::text) = 'all'::text);
 grant insert, select on audit to garboard_app;
 
 create table day_count (
@@ -57,6 +59,8 @@ alter table day_count force row level security;
 create policy own_organisation on day_count
   using (organisation_id = (current_setting('app.organisation'::text))::uuid)
   with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy whole_fleet on day_count as restrictive
+  using (current_setting('app.vessels'::text) = 'all'::text);
 grant delete, insert, select, update on day_count to garboard_app;
 
 create table fact (
@@ -89,6 +93,21 @@ alter table fact force row level security;
 create policy own_organisation on fact
   using (organisation_id = (current_setting('app.organisation'::text))::uuid)
   with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on fact as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (EXISTS ( SELECT
+       FROM item i
+      WHERE ((i.organisation_id = fact.organisation_id) AND (i.id = fact.item_id))))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (EXISTS ( SELECT
+       FROM item i
+      WHERE ((i.organisation_id = fact.organisation_id) AND (i.id = fact.item_id))))
+END;
 grant insert, select on fact to garboard_app;
 
 create table idempotency (
@@ -133,6 +152,17 @@ alter table item force row level security;
 create policy own_organisation on item
   using (organisation_id = (current_setting('app.organisation'::text))::uuid)
   with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on item as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
 grant insert, select, update on item to garboard_app;
 
 create table obligation (
@@ -164,6 +194,17 @@ alter table obligation force row level security;
 create policy own_organisation on obligation
   using (organisation_id = (current_setting('app.organisation'::text))::uuid)
   with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on obligation as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
 grant delete, insert, select, update on obligation to garboard_app;
 
 create table organisation (
@@ -212,6 +253,17 @@ alter table override force row level security;
 create policy own_organisation on override
   using (organisation_id = (current_setting('app.organisation'::text))::uuid)
   with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on override as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
 grant insert, select on override to garboard_app;
 
 create table session (
@@ -272,6 +324,17 @@ alter table situation force row level security;
 create policy own_organisation on situation
   using (organisation_id = (current_setting('app.organisation'::text))::uuid)
   with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on situation as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
 grant insert, select on situation to garboard_app;
 
 create table vessel (
@@ -306,6 +369,17 @@ alter table vessel force row level security;
 create policy own_organisation on vessel
   using (organisation_id = (current_setting('app.organisation'::text))::uuid)
   with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on vessel as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
 grant insert, select, update on vessel to garboard_app;
 
 create table vessel_event (
@@ -326,6 +400,17 @@ alter table vessel_event force row level security;
 create policy own_organisation on vessel_event
   using (organisation_id = (current_setting('app.organisation'::text))::uuid)
   with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on vessel_event as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
 grant insert, select on vessel_event to garboard_app;
 
 create table vessel_standing (
@@ -343,4 +428,29 @@ alter table vessel_standing force row level security;
 create policy own_organisation on vessel_standing
   using (organisation_id = (current_setting('app.organisation'::text))::uuid)
   with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on vessel_standing as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
 grant insert, select, update on vessel_standing to garboard_app;
+
+CREATE OR REPLACE FUNCTION public.shift_day_counts(organisation uuid, net jsonb)
+ RETURNS void
+ LANGUAGE sql
+ SET search_path TO 'pg_catalog', 'public'
+ SET "app.vessels" TO 'all'
+AS $function$
+  insert into day_count (organisation_id, overdue_after, due_on, weight, n)
+  select organisation, d.overdue_after, d.due_on, d.weight, d.n
+  from jsonb_to_recordset(net) as d (overdue_after date, due_on date, weight text, n integer)
+  order by d.overdue_after, d.due_on, d.weight
+  on conflict (organisation_id, overdue_after, due_on, weight) do update set n = day_count.n + excluded.n
+$function$
+;

@@ -7,6 +7,7 @@ import { createVessel } from '@garboard/actions/vessel/create-vessel.ts';
 import { recordEvent } from '@garboard/actions/vessel/record-event.ts';
 import { recordSituation } from '@garboard/actions/vessel/record-situation.ts';
 import type { Db } from '@garboard/db/pool.ts';
+import { wholeFleet } from '@garboard/db/scope.ts';
 import type { Day } from '@garboard/domain/calendar/day.ts';
 import type { FactPlan, ItemPlan, VesselPlan } from './plan.ts';
 
@@ -50,7 +51,7 @@ function officeHours(db: Db, organisationId: string): At {
   return (day) => {
     entries += 1;
     const now = new Date(morningOf(day).getTime() + entries * ENTRY_MS);
-    return { db, organisationId, actor: OFFICE, requestId: 'demo-fleets', now };
+    return { ...wholeFleet(organisationId), db, actor: OFFICE, requestId: 'demo-fleets', now };
   };
 }
 

@@ -1,6 +1,7 @@
 /** What the API is given, and what travels with a request. */
 import type { Actor } from '@garboard/actions/context.ts';
 import type { Db } from '@garboard/db/pool.ts';
+import type { Scope } from '@garboard/db/scope.ts';
 
 export type RequestLine = {
   readonly event: 'request';
@@ -27,6 +28,6 @@ export type Deps = {
   readonly secureCookies?: boolean;
 };
 
-export type Caller = { readonly organisationId: string; readonly actor: Actor };
+export type Caller = Scope & { readonly actor: Actor };
 
 export type ApiEnv = { Variables: { requestId: string; caller?: Caller } };

@@ -9,7 +9,7 @@ import {
 } from '@garboard/db/organisation/organisations.ts';
 import { readToken } from '@garboard/db/organisation/token.ts';
 import type { Pools } from '@garboard/db/pool.ts';
-import { inOrganisation } from '@garboard/db/scope.ts';
+import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { ROLES, type Role } from '@garboard/domain/organisation/permission.ts';
 
 export type Options = { organisation?: string; role?: string; name?: string; days?: string; 'time-zone'?: string };
@@ -88,7 +88,9 @@ const roleOf = (text: string | undefined): Role | undefined => ROLES.find((role)
 async function revoke(pools: Pools, text: string, now: Date): Promise<Answer> {
   const token = readToken(text);
   if (token?.kind !== 'api_key') return wrong('revoke-api-key needs the key');
-  const revoked = await inOrganisation(pools.owner, token.organisationId, (tx) => revokeApiKey(tx, token.id, now));
+  const revoked = await inOrganisation(pools.owner, wholeFleet(token.organisationId), (tx) =>
+    revokeApiKey(tx, token.id, now),
+  );
   return revoked ? said('revoked') : { ok: false, line: 'no such key, or revoked already' };
 }
 

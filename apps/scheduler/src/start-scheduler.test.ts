@@ -1,6 +1,6 @@
 import { migrate } from '@garboard/db/migrate.ts';
 import { openPools } from '@garboard/db/pool.ts';
-import { inOrganisation } from '@garboard/db/scope.ts';
+import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { freshDatabase } from '@garboard/tests/support/database.ts';
 import { mintOrganisation, NOW } from '@garboard/tests/support/organisation.ts';
 import { anItem, aVessel, state } from '@garboard/tests/support/vessels.ts';
@@ -68,7 +68,7 @@ describe('the nightly check', () => {
   it('alarms once about what somebody changed by hand, and mends it', async () => {
     const { deps, pools, entries } = await aHost();
     const { id } = await aFleet(pools);
-    await inOrganisation(pools.owner, id, (tx) =>
+    await inOrganisation(pools.owner, wholeFleet(id), (tx) =>
       tx.updateTable('obligation').set({ action_words: 'Nothing' }).where('rule_id', '=', 'lpg-hose').execute(),
     );
 
@@ -94,7 +94,7 @@ describe('the hourly forgetting', () => {
       await aVessel({ ...ctx, once: { key, fingerprint: Buffer.from(key) } });
     }
     await forgetRunOut.run(deps);
-    const kept = await inOrganisation(pools.app, organisation.id, (tx) =>
+    const kept = await inOrganisation(pools.app, wholeFleet(organisation.id), (tx) =>
       tx.selectFrom('idempotency').select('key').execute(),
     );
     expect(kept).toEqual([{ key: 'young' }]);

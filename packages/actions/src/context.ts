@@ -1,5 +1,6 @@
 /** Who does it, where, and when: what every action needs besides its input. */
 import type { Db } from '@garboard/db/pool.ts';
+import type { Scope } from '@garboard/db/scope.ts';
 import type { Role } from '@garboard/domain/organisation/permission.ts';
 
 /** Who stands behind a change: a person signed in, a program's key, or the product's own upkeep. */
@@ -11,9 +12,8 @@ export type Actor =
 /** `fingerprint` is a hash of what was asked, so that one key cannot stand for two different requests. */
 export type Once = { readonly key: string; readonly fingerprint: Buffer };
 
-export type ActionContext = {
+export type ActionContext = Scope & {
   readonly db: Db;
-  readonly organisationId: string;
   readonly actor: Actor;
   readonly requestId: string;
   readonly now: Date;

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { inOrganisation } from '@garboard/db/scope.ts';
+import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { listVessels } from '@garboard/db/vessel/vessels.ts';
 import { pools } from '@garboard/tests/support/database.ts';
 import { mintOrganisation, particulars } from '@garboard/tests/support/organisation.ts';
@@ -9,9 +9,11 @@ import { createVessel } from './vessel/create-vessel.ts';
 
 const fingerprint = (text: string) => createHash('sha256').update(text).digest();
 const names = (organisationId: string) =>
-  inOrganisation(pools.app, organisationId, async (tx) => (await listVessels(tx, 100)).rows.map(({ name }) => name));
+  inOrganisation(pools.app, wholeFleet(organisationId), async (tx) =>
+    (await listVessels(tx, 100)).rows.map(({ name }) => name),
+  );
 const auditRows = (organisationId: string) =>
-  inOrganisation(pools.app, organisationId, (tx) =>
+  inOrganisation(pools.app, wholeFleet(organisationId), (tx) =>
     tx.selectFrom('audit').select(['verb', 'actor', 'request_id']).orderBy('id').execute(),
   );
 

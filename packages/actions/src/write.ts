@@ -26,9 +26,7 @@ export async function write<R extends Result<unknown>>(
 ): Promise<R | Refused<'forbidden' | 'key_reused'>> {
   if (!may(ctx.actor.role, permission)) return refused({ kind: 'forbidden' });
   try {
-    return await inOrganisation(ctx.db, ctx.organisationId, (tx) =>
-      ctx.once ? once(tx, ctx, ctx.once, work) : run(tx, ctx, work),
-    );
+    return await inOrganisation(ctx.db, ctx, (tx) => (ctx.once ? once(tx, ctx, ctx.once, work) : run(tx, ctx, work)));
   } catch (fault) {
     // Thrown by `run` with one of R's own failures, or by `once`.
     if (fault instanceof Refusal) return refused(fault.failure) as R | Refused<'forbidden' | 'key_reused'>;

@@ -3,7 +3,7 @@ import { mintOrganisation } from '@garboard/tests/support/organisation.ts';
 import { sql } from 'kysely';
 import { describe, expect, it } from 'vitest';
 import { statementNames } from './named-statements.ts';
-import { inOrganisation } from './scope.ts';
+import { inOrganisation, wholeFleet } from './scope.ts';
 
 describe('names of statements', () => {
   it('are given to a text from the second time on, and stay', () => {
@@ -27,7 +27,7 @@ describe('names of statements', () => {
 describe('the application’s pool', () => {
   it('prepares a statement that comes again, and plans it once for all parameters', async () => {
     const { id } = await mintOrganisation(pools);
-    const prepared = await inOrganisation(pools.app, id, async (tx) => {
+    const prepared = await inOrganisation(pools.app, wholeFleet(id), async (tx) => {
       for (const n of [1, 2, 3]) await sql`select ${n}::integer as marked_for_this_test`.execute(tx);
       return sql<{ generic: number; custom: number }>`
         select generic_plans::integer as generic, custom_plans::integer as custom from pg_prepared_statements

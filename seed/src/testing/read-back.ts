@@ -3,7 +3,7 @@ import { listFacts } from '@garboard/db/item/facts.ts';
 import { listItems } from '@garboard/db/item/items.ts';
 import { listObligations } from '@garboard/db/item/obligations.ts';
 import type { Db } from '@garboard/db/pool.ts';
-import { inOrganisation, type Scoped } from '@garboard/db/scope.ts';
+import { inOrganisation, type Scoped, wholeFleet } from '@garboard/db/scope.ts';
 import { listEvents } from '@garboard/db/vessel/events.ts';
 import { listSituations } from '@garboard/db/vessel/situations.ts';
 import { listVessels } from '@garboard/db/vessel/vessels.ts';
@@ -13,7 +13,7 @@ const ALL = 1000;
 const NOT_COMPARED: ReadonlySet<string> = new Set(['id', 'itemId', 'vesselId', 'corrects', 'factId', 'factIds']);
 
 export async function readBack(db: Db, organisationId: string) {
-  return inOrganisation(db, organisationId, async (tx) => {
+  return inOrganisation(db, wholeFleet(organisationId), async (tx) => {
     const { rows } = await listVessels(tx, ALL);
     const vessels = [];
     for (const vessel of rows) vessels.push({ ...vessel, ...(await readVessel(tx, vessel.id)) });

@@ -3,7 +3,7 @@ import { createApiKey, createSignInLink } from '@garboard/actions/organisation/a
 import type { Problem } from '@garboard/contract/problem.ts';
 import { revokeApiKey } from '@garboard/db/organisation/credentials.ts';
 import { readToken } from '@garboard/db/organisation/token.ts';
-import { inOrganisation } from '@garboard/db/scope.ts';
+import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { ROLES, type Role } from '@garboard/domain/organisation/permission.ts';
 import { describe, expect, it } from 'vitest';
 import { app, type Headed, signedIn, type Told, tell } from '../support/api.ts';
@@ -132,7 +132,7 @@ async function badCredentials(): Promise<Headed[]> {
 async function makeBadCredentials({ id, key }: TestOrganisation): Promise<Headed[]> {
   const good = await key('owner');
   const revoked = await key('owner');
-  await inOrganisation(pools.app, id, (tx) => revokeApiKey(tx, readToken(revoked)?.id ?? '', NOW));
+  await inOrganisation(pools.app, wholeFleet(id), (tx) => revokeApiKey(tx, readToken(revoked)?.id ?? '', NOW));
   const expired = await createApiKey(pools.owner, {
     organisationId: id,
     role: 'owner',

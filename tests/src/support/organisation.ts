@@ -4,6 +4,7 @@ import type { ActionContext } from '@garboard/actions/context.ts';
 import { createApiKey, createOrganisation } from '@garboard/actions/organisation/administer.ts';
 import type { Result } from '@garboard/actions/result.ts';
 import type { Pools } from '@garboard/db/pool.ts';
+import { wholeFleet } from '@garboard/db/scope.ts';
 import type { Particulars } from '@garboard/db/vessel/vessel-record.ts';
 import type { Role } from '@garboard/domain/organisation/permission.ts';
 import type { SchemeId } from '@garboard/domain/rule/scheme.ts';
@@ -30,7 +31,7 @@ export async function mintOrganisation(pools: Pools, timeZone = 'UTC'): Promise<
     name,
     ctx: (role = 'owner', at = NOW) => ({
       db: pools.app,
-      organisationId: id,
+      ...wholeFleet(id),
       actor: { kind: 'session', id: randomUUID(), role },
       requestId: randomUUID(),
       now: at,

@@ -1,7 +1,7 @@
 /** Who is asking, and whether their role may. Runs before anything else looks at the request. */
 import { findCredential } from '@garboard/db/organisation/credentials.ts';
 import { readToken } from '@garboard/db/organisation/token.ts';
-import { inOrganisation } from '@garboard/db/scope.ts';
+import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { may, type Permission } from '@garboard/domain/organisation/permission.ts';
 import type { Context } from 'hono';
 import { getCookie } from 'hono/cookie';
@@ -40,10 +40,12 @@ async function findCaller(c: Context<ApiEnv>, deps: Deps): Promise<Caller | null
       ? tokenOf(getCookie(c, SESSION_COOKIE), 'session')
       : tokenOf(/^Bearer +(\S+)$/i.exec(header)?.[1], 'api_key');
   if (!token) return null;
-  const credential = await inOrganisation(deps.pools.app, token.organisationId, (tx) =>
+  const credential = await inOrganisation(deps.pools.app, wholeFleet(token.organisationId), (tx) =>
     findCredential(tx, token, deps.now()),
   );
-  return credential && { organisationId: token.organisationId, actor: credential };
+  if (!credential) return null;
+  const { vesselIds, ...actor } = credential;
+  return { organisationId: token.organisationId, vesselIds, actor };
 }
 
 function tokenOf(text: string | undefined, kind: 'api_key' | 'session') {

@@ -11,5 +11,5 @@ export function actionContext(c: Context<ApiEnv>, deps: Deps, body: unknown): Ac
 }
 
 export function read<T>(c: Context<ApiEnv>, deps: Deps, work: (tx: Scoped) => Promise<T>): Promise<T> {
-  return inOrganisation(deps.pools.app, callerOf(c).organisationId, work);
+  return inOrganisation(deps.pools.app, callerOf(c), work);
 }

@@ -1,6 +1,6 @@
 import { listItems } from '@garboard/db/item/items.ts';
 import { listObligations } from '@garboard/db/item/obligations.ts';
-import { inOrganisation } from '@garboard/db/scope.ts';
+import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { VESSEL_TEMPLATES } from '@garboard/domain/vessel/template.ts';
 import { pools } from '@garboard/tests/support/database.ts';
 import { accepted, mintOrganisation } from '@garboard/tests/support/organisation.ts';
@@ -18,7 +18,8 @@ async function aFleet() {
   const organisation = await mintOrganisation(pools);
   const ctx = organisation.ctx();
   const vessel = await aVessel(ctx, ['solas']);
-  const inside = <T>(work: Parameters<typeof inOrganisation<T>>[2]) => inOrganisation(pools.app, organisation.id, work);
+  const inside = <T>(work: Parameters<typeof inOrganisation<T>>[2]) =>
+    inOrganisation(pools.app, wholeFleet(organisation.id), work);
   const aboard = () => inside(async (tx) => (await listItems(tx, vessel.id, 200)).rows);
   const audited = () =>
     inside((tx) => tx.selectFrom('audit').select('subject_id').where('verb', '=', 'add_item').orderBy('id').execute());

@@ -1,7 +1,7 @@
 import { listFacts } from '@garboard/db/item/facts.ts';
 import { loadItem } from '@garboard/db/item/items.ts';
 import { listObligations } from '@garboard/db/item/obligations.ts';
-import { inOrganisation } from '@garboard/db/scope.ts';
+import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { formatDay } from '@garboard/domain/calendar/day.ts';
 import type { Obligation } from '@garboard/domain/item/obligation.ts';
 import { pools } from '@garboard/tests/support/database.ts';
@@ -16,7 +16,8 @@ async function aHose() {
   const ctx = organisation.ctx();
   const vessel = await aVessel(ctx);
   const { item, obligations } = await anItem(ctx, vessel.id, 'gas_hose', 'Gas hose, cooker');
-  const inside = <T>(work: Parameters<typeof inOrganisation<T>>[2]) => inOrganisation(pools.app, organisation.id, work);
+  const inside = <T>(work: Parameters<typeof inOrganisation<T>>[2]) =>
+    inOrganisation(pools.app, wholeFleet(organisation.id), work);
   return { organisation, ctx, vessel, item, obligations, inside };
 }
 

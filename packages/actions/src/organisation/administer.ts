@@ -7,7 +7,7 @@ import {
 } from '@garboard/db/organisation/organisations.ts';
 import { mintToken, type TokenKind } from '@garboard/db/organisation/token.ts';
 import type { Db } from '@garboard/db/pool.ts';
-import { inOrganisation, type Scoped } from '@garboard/db/scope.ts';
+import { inOrganisation, type Scoped, wholeFleet } from '@garboard/db/scope.ts';
 import { isTimeZone } from '@garboard/domain/calendar/day-in-zone.ts';
 import type { Role } from '@garboard/domain/organisation/permission.ts';
 import { audit } from '../audit.ts';
@@ -30,7 +30,7 @@ export async function createOrganisation(
     return refused({ kind: 'conflict', detail: `There is an organisation ${wanted} already.` });
   const organisation = { id: newId(now), name: wanted, timeZone };
   await insertOrganisation(owner, { ...organisation, createdAt: now });
-  await inOrganisation(owner, organisation.id, (tx) =>
+  await inOrganisation(owner, wholeFleet(organisation.id), (tx) =>
     audit(asUpkeep(owner, tx, organisation.id, now), {
       verb: 'create_organisation',
       subject: 'organisation',
@@ -68,7 +68,7 @@ async function mint(
   insert: Insert,
 ): Promise<string> {
   const token = mintToken(kind, organisationId, newId(secret.now));
-  await inOrganisation(owner, organisationId, async (tx) => {
+  await inOrganisation(owner, wholeFleet(organisationId), async (tx) => {
     await insert(tx, { token, role: secret.role, now: secret.now, expiresAt: secret.expiresAt });
     const after = { kind, role: secret.role, expiresAt: secret.expiresAt };
     await audit(asUpkeep(owner, tx, organisationId, secret.now), {

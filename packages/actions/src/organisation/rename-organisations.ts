@@ -1,7 +1,7 @@
 /** Gives organisations other names, all of them or none. Administration only: needs the owner's pool. */
 import { type OrganisationRecord, updateOrganisationName } from '@garboard/db/organisation/organisations.ts';
 import type { Db } from '@garboard/db/pool.ts';
-import { enterOrganisation } from '@garboard/db/scope.ts';
+import { enterScope, wholeFleet } from '@garboard/db/scope.ts';
 import { audit } from '../audit.ts';
 import { asUpkeep } from './as-upkeep.ts';
 
@@ -10,7 +10,7 @@ export type Renaming = { readonly organisation: OrganisationRecord; readonly nam
 export async function renameOrganisations(owner: Db, renamings: readonly Renaming[], now: Date): Promise<void> {
   await owner.transaction().execute(async (tx) => {
     for (const { organisation, name } of renamings) {
-      await enterOrganisation(tx, organisation.id);
+      await enterScope(tx, wholeFleet(organisation.id));
       await updateOrganisationName(tx, organisation.id, name);
       await audit(asUpkeep(owner, tx, organisation.id, now), {
         verb: 'rename_organisation',

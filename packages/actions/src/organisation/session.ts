@@ -2,7 +2,7 @@
 import { deleteSession, insertSession, takeSignInLink } from '@garboard/db/organisation/credentials.ts';
 import { mintToken, readToken } from '@garboard/db/organisation/token.ts';
 import type { Db } from '@garboard/db/pool.ts';
-import { inOrganisation } from '@garboard/db/scope.ts';
+import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { audit } from '../audit.ts';
 import type { ActionContext } from '../context.ts';
 import { newId } from '../new-id.ts';
@@ -15,14 +15,14 @@ export const SESSION_DAYS = 30;
 export async function useSignInLink(db: Db, text: string, now: Date, requestId: string): Promise<string | null> {
   const link = readToken(text);
   if (link?.kind !== 'sign_in_link') return null;
-  return inOrganisation(db, link.organisationId, async (tx) => {
+  return inOrganisation(db, wholeFleet(link.organisationId), async (tx) => {
     const role = await takeSignInLink(tx, link, now);
     if (!role) return null;
     const session = mintToken('session', link.organisationId, newId(now));
     await insertSession(tx, { token: session, role, now, expiresAt: new Date(now.getTime() + SESSION_DAYS * DAY_MS) });
     const ctx: ActionContext = {
       db,
-      organisationId: link.organisationId,
+      ...wholeFleet(link.organisationId),
       actor: { kind: 'session', id: session.id, role },
       requestId,
       now,
@@ -38,7 +38,7 @@ export async function useSignInLink(db: Db, text: string, now: Date, requestId: 
 /** Does nothing for a program's key: there is no session to end. */
 export async function endSession(ctx: ActionContext): Promise<void> {
   if (ctx.actor.kind !== 'session') return;
-  await inOrganisation(ctx.db, ctx.organisationId, async (tx) => {
+  await inOrganisation(ctx.db, ctx, async (tx) => {
     await deleteSession(tx, ctx.actor.id);
     await audit(
       { tx, ctx },

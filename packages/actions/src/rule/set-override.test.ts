@@ -1,6 +1,6 @@
 import { listObligations } from '@garboard/db/item/obligations.ts';
 import { loadOverrides } from '@garboard/db/rule/overrides.ts';
-import { inOrganisation } from '@garboard/db/scope.ts';
+import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { pools } from '@garboard/tests/support/database.ts';
 import { accepted, mintOrganisation, NOW } from '@garboard/tests/support/organisation.ts';
 import { anItem, anOverride, aVessel, state } from '@garboard/tests/support/vessels.ts';
@@ -20,7 +20,7 @@ async function aVesselWithTwoHoses() {
     hoses.push(item.id);
   }
   const standing = (itemId: string) =>
-    inOrganisation(pools.app, organisation.id, async (tx) => {
+    inOrganisation(pools.app, wholeFleet(organisation.id), async (tx) => {
       const of = (await listObligations(tx, itemId)).find(({ ruleId }) => ruleId === 'lpg-hose');
       return of && [of.weight, of.outcome.kind === 'dated' ? of.outcome.dueOn - NOW.getTime() / 86_400_000 : null];
     });
@@ -73,7 +73,7 @@ describe('setting a figure of one’s own', () => {
     const { organisation, ctx, vessel } = await aVesselWithTwoHoses();
     const { item } = await anItem(ctx, vessel.id, 'liferaft');
     const weights = () =>
-      inOrganisation(pools.app, organisation.id, async (tx) =>
+      inOrganisation(pools.app, wholeFleet(organisation.id), async (tx) =>
         (await listObligations(tx, item.id))
           .filter(({ ruleId }) => ruleId === 'raft-solas')
           .map(({ duty, weight }) => [duty, weight]),
@@ -109,7 +109,9 @@ describe('setting a figure of one’s own', () => {
     });
 
     expect(result).toMatchObject({ ok: false, failure: { kind: 'invalid', errors: [{ pointer: '/period' }] } });
-    expect(await inOrganisation(pools.app, organisation.id, (tx) => loadOverrides(tx, vessel.id))).toEqual([]);
+    expect(await inOrganisation(pools.app, wholeFleet(organisation.id), (tx) => loadOverrides(tx, vessel.id))).toEqual(
+      [],
+    );
   });
 
   it('ends once where two end it at the same time', async () => {

@@ -1,5 +1,5 @@
 import { readDueList } from '@garboard/db/due-list/read-due-list.ts';
-import { inOrganisation } from '@garboard/db/scope.ts';
+import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { parseDay } from '@garboard/domain/calendar/day.ts';
 import { pools } from '@garboard/tests/support/database.ts';
 import { mintOrganisation, TODAY } from '@garboard/tests/support/organisation.ts';
@@ -28,7 +28,7 @@ describe('recompute', () => {
 
   it('finds and mends an obligation that somebody changed by hand', async () => {
     const { organisation } = await aVesselWithHose();
-    await inOrganisation(pools.owner, organisation.id, (tx) =>
+    await inOrganisation(pools.owner, wholeFleet(organisation.id), (tx) =>
       tx
         .updateTable('obligation')
         .set({ due_on: '2040-01-01', overdue_after: '2040-01-01' })
@@ -42,7 +42,7 @@ describe('recompute', () => {
 
   it('finds and mends a wrong count of a day', async () => {
     const { organisation } = await aVesselWithHose();
-    await inOrganisation(pools.owner, organisation.id, (tx) =>
+    await inOrganisation(pools.owner, wholeFleet(organisation.id), (tx) =>
       sql`update day_count set n = n + 3 where n > 0 and organisation_id = ${organisation.id}::uuid`.execute(tx),
     );
     expect((await recompute(pools.app, organisation.id)).days).toBeGreaterThan(0);
@@ -52,13 +52,13 @@ describe('recompute', () => {
   it('rebuilds byte for byte what was dropped', async () => {
     const { organisation } = await aVesselWithHose();
     const read = () =>
-      inOrganisation(pools.owner, organisation.id, (tx) =>
+      inOrganisation(pools.owner, wholeFleet(organisation.id), (tx) =>
         sql`select * from obligation where organisation_id = ${organisation.id}::uuid order by item_id, rule_id, duty`.execute(
           tx,
         ),
       );
     const before = (await read()).rows;
-    await inOrganisation(pools.owner, organisation.id, (tx) =>
+    await inOrganisation(pools.owner, wholeFleet(organisation.id), (tx) =>
       sql`delete from obligation where organisation_id = ${organisation.id}::uuid`.execute(tx),
     );
     await recompute(pools.app, organisation.id);
@@ -114,8 +114,8 @@ async function expectListAgrees(organisationId: string): Promise<void> {
   if (day === null) throw new Error('no day');
   for (const standing of [undefined, 'unknown'] as const) {
     const question = { day, filter: standing ? { standing } : {}, limit: 200 };
-    const stored = await inOrganisation(pools.app, organisationId, (tx) => readDueList(tx, question));
-    const anew = await inOrganisation(pools.app, organisationId, (tx) =>
+    const stored = await inOrganisation(pools.app, wholeFleet(organisationId), (tx) => readDueList(tx, question));
+    const anew = await inOrganisation(pools.app, wholeFleet(organisationId), (tx) =>
       readDueList(tx, { ...question, cut: { asOf: day } }),
     );
     expect(stored).toEqual(anew);

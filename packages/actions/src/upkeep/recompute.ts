@@ -1,7 +1,7 @@
 /** Works every stored obligation out again from the facts. On a sound database nothing differs. */
 import { countDifferences, rebuildDayCounts } from '@garboard/db/due-list/check-counts.ts';
 import type { Db } from '@garboard/db/pool.ts';
-import { inOrganisation } from '@garboard/db/scope.ts';
+import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { listVesselIds, lockVessel } from '@garboard/db/vessel/vessels.ts';
 import { refreshObligations } from '../item/refresh-obligations.ts';
 
@@ -15,16 +15,16 @@ export type Recomputed = {
 
 /** One transaction a vessel, so that nobody waits long; then the counts. */
 export async function recompute(db: Db, organisationId: string): Promise<Recomputed> {
-  const ids = await inOrganisation(db, organisationId, listVesselIds);
+  const ids = await inOrganisation(db, wholeFleet(organisationId), listVesselIds);
   let obligations = 0;
   for (const id of ids) {
-    const { differing } = await inOrganisation(db, organisationId, async (tx) => {
+    const { differing } = await inOrganisation(db, wholeFleet(organisationId), async (tx) => {
       await lockVessel(tx, id);
       return refreshObligations(tx, organisationId, id);
     });
     obligations += differing;
   }
-  const days = await inOrganisation(db, organisationId, async (tx) => {
+  const days = await inOrganisation(db, wholeFleet(organisationId), async (tx) => {
     const differing = await countDifferences(tx);
     if (differing > 0) await rebuildDayCounts(tx, organisationId);
     return differing;

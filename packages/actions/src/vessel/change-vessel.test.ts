@@ -1,5 +1,5 @@
 import { listObligations } from '@garboard/db/item/obligations.ts';
-import { inOrganisation } from '@garboard/db/scope.ts';
+import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { loadVessel } from '@garboard/db/vessel/vessels.ts';
 import { pools } from '@garboard/tests/support/database.ts';
 import { accepted, mintOrganisation } from '@garboard/tests/support/organisation.ts';
@@ -11,7 +11,7 @@ async function aTeal() {
   const organisation = await mintOrganisation(pools);
   const ctx = organisation.ctx();
   const vessel = await aVessel(ctx);
-  const load = () => inOrganisation(pools.app, organisation.id, (tx) => loadVessel(tx, vessel.id));
+  const load = () => inOrganisation(pools.app, wholeFleet(organisation.id), (tx) => loadVessel(tx, vessel.id));
   return { organisation, ctx, vessel, load };
 }
 
@@ -49,7 +49,7 @@ describe('changing a vessel', () => {
     const { item } = await anItem(ctx, vessel.id, 'liferaft');
     await state(ctx, item.id, { fact: 'serviced', on: '2025-11-04', doneBy: { capacity: 'liferaft_service_station' } });
     const rules = () =>
-      inOrganisation(pools.app, organisation.id, async (tx) =>
+      inOrganisation(pools.app, wholeFleet(organisation.id), async (tx) =>
         (await listObligations(tx, item.id)).map(({ ruleId }) => ruleId),
       );
 

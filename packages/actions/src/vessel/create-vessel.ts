@@ -11,6 +11,8 @@ import { particularFaults } from './particular-faults.ts';
 
 export function createVessel(ctx: ActionContext, particulars: Particulars): Promise<Written<VesselRecord, 'invalid'>> {
   return write(ctx, 'keep_register', async (write) => {
+    // Whoever may see some vessels only could not see the new one.
+    if (ctx.vesselIds !== 'all') return refused({ kind: 'forbidden' });
     const errors = particularFaults(particulars, ctx.now);
     if (errors.length > 0) return refused({ kind: 'invalid', errors });
     const vessel = { ...particulars, id: newId(ctx.now), createdAt: ctx.now.toISOString(), version: 1 };

@@ -7,7 +7,7 @@ export type CountedDay = { readonly overdue_after: string; readonly due_on: stri
 
 /**
  * Adds what came and takes away what went, net: a day that lost as many as it gained is not touched.
- * Rows are taken in one order by everybody, so that two writers of one organisation never wait for each other in a ring.
+ * A function of the database does it, because somebody who sees some vessels only moves the fleet's counts too.
  */
 export async function shiftDayCounts(
   tx: Scoped,
@@ -17,14 +17,7 @@ export async function shiftDayCounts(
 ): Promise<void> {
   const net = netOf(gone, come);
   if (net.length === 0) return;
-  await sql`
-    insert into day_count (organisation_id, overdue_after, due_on, weight, n)
-    select ${organisationId}::uuid, d.overdue_after, d.due_on, d.weight, d.n
-    from jsonb_to_recordset(${JSON.stringify(net)}::jsonb) as d (overdue_after date, due_on date, weight text, n integer)
-    order by d.overdue_after, d.due_on, d.weight
-    on conflict (organisation_id, overdue_after, due_on, weight) do update set n = day_count.n + excluded.n`.execute(
-    tx,
-  );
+  await sql`select shift_day_counts(${organisationId}::uuid, ${JSON.stringify(net)}::jsonb)`.execute(tx);
 }
 
 function netOf(gone: readonly CountedDay[], come: readonly CountedDay[]): (CountedDay & { n: number })[] {

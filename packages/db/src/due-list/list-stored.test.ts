@@ -8,7 +8,7 @@ import { pools } from '@garboard/tests/support/database.ts';
 import { mintOrganisation } from '@garboard/tests/support/organisation.ts';
 import { type CompiledQuery, sql } from 'kysely';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { inOrganisation, type Scoped } from '../scope.ts';
+import { inOrganisation, type Scoped, wholeFleet } from '../scope.ts';
 import type { DueFilter, DueKey } from './due-entry.ts';
 import { listStatement } from './list-stored.ts';
 
@@ -20,7 +20,7 @@ let fleet = '';
 
 beforeAll(async () => {
   fleet = (await mintOrganisation(pools)).id;
-  await inOrganisation(pools.owner, fleet, (tx) => layOut(tx, fleet));
+  await inOrganisation(pools.owner, wholeFleet(fleet), (tx) => layOut(tx, fleet));
   await sql`analyze obligation, item, vessel, day_count`.execute(pools.owner);
 });
 
@@ -52,7 +52,7 @@ type Plan = { 'Node Type': string; 'Index Name'?: string; 'Actual Rows': number;
 
 async function planOf(query: CompiledQuery): Promise<{ root: Plan; nodes: Plan[]; buffers: number }> {
   const text = `explain (analyze, buffers, format json) ${query.sql}`;
-  const explained = await inOrganisation(pools.app, fleet, (tx) =>
+  const explained = await inOrganisation(pools.app, wholeFleet(fleet), (tx) =>
     tx.executeQuery<{ 'QUERY PLAN': [{ Plan: Plan }] }>({ ...query, sql: text }),
   );
   const root = explained.rows[0]?.['QUERY PLAN'][0].Plan;

@@ -1,9 +1,14 @@
 /** Looking up who a token stands for, inside the scope of the organisation that it names. */
 import { ROLES, type Role } from '@garboard/domain/organisation/permission.ts';
-import type { Scoped } from '../scope.ts';
+import type { Scope, Scoped } from '../scope.ts';
 import { hashSecret, isSecretOf, type Token } from './token.ts';
 
-export type Credential = { readonly kind: 'api_key' | 'session'; readonly id: string; readonly role: Role };
+export type Credential = {
+  readonly kind: 'api_key' | 'session';
+  readonly id: string;
+  readonly role: Role;
+  readonly vesselIds: Scope['vesselIds'];
+};
 type Found = { id: string; role: string; secret_hash: Buffer };
 
 /** `null` when it never was, is revoked, or has run out. */
@@ -20,7 +25,8 @@ export async function findCredential(tx: Scoped, token: Token, now: Date): Promi
 
 function credential(kind: Credential['kind'], token: Token, found: Found | undefined): Credential | null {
   const role = ROLES.find((each) => each === found?.role);
-  return found && role && isSecretOf(token.secret, found.secret_hash) ? { kind, id: found.id, role } : null;
+  const isGood = found && role && isSecretOf(token.secret, found.secret_hash);
+  return isGood ? { kind, id: found.id, role, vesselIds: 'all' } : null;
 }
 
 function findApiKey(tx: Scoped, token: Token, now: Date): Promise<Found | undefined> {
