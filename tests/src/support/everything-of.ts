@@ -1,5 +1,5 @@
 /** Whether anything was written: a fingerprint of every row that belongs to an organisation, by table. */
-import { inOrganisation } from '@garboard/db/scope.ts';
+import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { sql } from 'kysely';
 import { pools } from './database.ts';
 
@@ -9,7 +9,7 @@ export async function everythingOf(organisationId: string): Promise<Record<strin
     (table) =>
       sql`select ${sql.lit(table)} as name, md5(coalesce(string_agg(t::text, chr(10) order by t::text), '')) as print from ${sql.table(table)} t`,
   );
-  return inOrganisation(pools.app, organisationId, async (tx) => {
+  return inOrganisation(pools.app, wholeFleet(organisationId), async (tx) => {
     const { rows } = await sql<{ name: string; print: string }>`${sql.join(prints, sql` union all `)}`.execute(tx);
     return Object.fromEntries(rows.map(({ name, print }) => [name, print]));
   });
