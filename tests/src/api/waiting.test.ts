@@ -3,7 +3,7 @@ import { createApp } from '@garboard/api/app.ts';
 import type { LogEntry } from '@garboard/api/deps.ts';
 import type { Problem } from '@garboard/contract/problem.ts';
 import { openPools } from '@garboard/db/pool.ts';
-import { inOrganisation } from '@garboard/db/scope.ts';
+import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { lockVessel } from '@garboard/db/vessel/vessels.ts';
 import { afterAll, expect, it } from 'vitest';
 import { type Client, signedIn, type Told } from '../support/api.ts';
@@ -28,7 +28,7 @@ it('gives up where somebody else holds the row, writes nothing, and works when i
   const change = () => owner.patch<Problem>(`/v1/vessels/${id}`, { rig: 'ketch' }, { 'if-match': '"1"' });
   const before = await everythingOf(organisationId);
 
-  const told = await inOrganisation(pools.app, organisationId, async (tx) => {
+  const told = await inOrganisation(pools.app, wholeFleet(organisationId), async (tx) => {
     await lockVessel(tx, id);
     return change();
   });
