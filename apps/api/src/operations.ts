@@ -12,6 +12,7 @@ import { listFactsRoute } from './item/list-facts.route.ts';
 import { listItemsRoute } from './item/list-items.route.ts';
 import { listObligationsRoute } from './item/list-obligations.route.ts';
 import { recordFactRoute } from './item/record-fact.route.ts';
+import { recordFactsRoute } from './item/record-facts.route.ts';
 import { endSessionRoute } from './organisation/end-session.route.ts';
 import { getSessionRoute } from './organisation/get-session.route.ts';
 import { endOverrideRoute } from './rule/end-override.route.ts';
@@ -50,6 +51,7 @@ export const OPERATIONS = [
   changeItemRoute,
   listFactsRoute,
   recordFactRoute,
+  recordFactsRoute,
   listObligationsRoute,
   listDueRoute,
   listFleetRoute,

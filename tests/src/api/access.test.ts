@@ -46,6 +46,7 @@ const MAY: Record<string, readonly Role[]> = {
   changeItem: KEEPERS,
   listFacts: EVERYBODY,
   recordFact: RECORDERS,
+  recordFacts: RECORDERS,
   listObligations: EVERYBODY,
   listDue: EVERYBODY,
   listFleet: EVERYBODY,

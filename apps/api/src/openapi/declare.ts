@@ -53,6 +53,12 @@ export const listed = <T extends z.ZodType>(schema: T, description: string) => (
   headers: z.object({ Location: location, 'Idempotency-Replayed': replayed }),
 });
 
+/** An answer to a write that makes no one thing. */
+export const settled = <T extends z.ZodType>(schema: T, description: string) => ({
+  ...json(schema, description),
+  headers: z.object({ 'Idempotency-Replayed': replayed }),
+});
+
 export const body = <T extends z.ZodType>(schema: T) => ({
   required: true,
   description: `JSON in UTF-8: at most ${MAX_BODY_BYTES / 1024} kB, nested at most ${MAX_BODY_DEPTH} deep, no name twice in an object, nothing that is not named here.`,

@@ -1,10 +1,10 @@
-/** The body of a problem, for whoever answers without a request that could be read. */
+/** The body of a problem, for whoever answers without a request that could be read, or about one row of many. */
 import type { Problem, ProblemType } from '@garboard/contract/problem.ts';
 import { PROBLEMS } from './problem-table.ts';
 
 export function problemBody(
   type: ProblemType,
-  instance: string,
+  instance: string | undefined,
   more: Pick<Problem, 'detail' | 'errors'> = {},
 ): Problem {
   const { status, title } = PROBLEMS[type];
@@ -14,7 +14,7 @@ export function problemBody(
     title,
     status,
     ...(detail !== undefined && { detail }),
-    instance,
+    ...(instance !== undefined && { instance }),
     ...(errors && { errors }),
   };
 }

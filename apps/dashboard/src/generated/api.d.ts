@@ -80,6 +80,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/facts": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Record many facts at once
+         * @description For every role but `viewer`. At most 200, each in a transaction of its own: one that is refused does not take the others with it. Answers 200 with a row for each in the order asked, recorded or refused and why; a body that does not fit its schema is refused whole, before anything is recorded. With an `Idempotency-Key`, a repeat does what was left undone and nothing twice.
+         */
+        post: operations["recordFacts"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/fleet": {
         parameters: {
             query?: never;
@@ -605,6 +625,15 @@ export interface components {
             limit: string;
             on: components["schemas"]["CalendarDay"] | null;
         };
+        /** @description One of the item’s obligations as it stands after the fact. */
+        DateAfter: {
+            dueOn?: components["schemas"]["CalendarDay"];
+            duty: string;
+            ruleId: string;
+            standing: components["schemas"]["StandingCode"];
+            /** @description What is to be done. */
+            words: string;
+        };
         DoneBy: {
             /**
              * @description In what capacity; a rule’s clock is reset only by the competence it asks for.
@@ -876,6 +905,66 @@ export interface components {
              * @example 2027-03-18
              */
             until?: string;
+        };
+        /**
+         * @example {
+         *       "result": "recorded",
+         *       "itemId": "0198c5a3-11d2-7f40-8b6e-0c9d3e2f1a4b",
+         *       "fact": {
+         *         "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d",
+         *         "itemId": "0198c5a3-11d2-7f40-8b6e-0c9d3e2f1a4b",
+         *         "fact": "serviced",
+         *         "on": "2025-11-04",
+         *         "outcome": "passed",
+         *         "doneBy": {
+         *           "capacity": "liferaft_service_station"
+         *         },
+         *         "evidence": "certificate",
+         *         "recordedAt": "2026-11-25T08:12:00Z",
+         *         "recordedBy": "api_key:0198c5a1-0000-7000-8000-000000000001",
+         *         "corrects": null,
+         *         "struckOutBy": null
+         *       },
+         *       "dates": [],
+         *       "doubts": []
+         *     }
+         */
+        FactOutcome: {
+            dates: components["schemas"]["DateAfter"][];
+            /** @description What looks odd about the fact although it was accepted. */
+            doubts: string[];
+            fact: components["schemas"]["Fact"];
+            itemId: components["schemas"]["Id"];
+            /** @enum {string} */
+            result: "recorded";
+        } | {
+            itemId: components["schemas"]["Id"];
+            /** @description Why; its pointers are into this row’s `fact`. */
+            problem: {
+                detail?: string;
+                /** @description Every fault at once. */
+                errors?: components["schemas"]["Fault"][];
+                /**
+                 * @description The request id, as in `X-Request-Id`.
+                 * @example 6f1f2a52-7c57-4c3e-9d1b-3a4d5c6e7f80
+                 */
+                instance?: string;
+                /** @example 404 */
+                status: number;
+                /** @example No such thing here */
+                title: string;
+                /**
+                 * @description Resolves to a page that says what it means.
+                 * @example /problems/not-found
+                 */
+                type: string;
+            };
+            /** @enum {string} */
+            result: "refused";
+        };
+        FactOutcomes: {
+            /** @description In the order asked. */
+            items: components["schemas"]["FactOutcome"][];
         };
         FactPage: {
             items: components["schemas"]["Fact"][];
@@ -1307,6 +1396,30 @@ export interface components {
              * @example 2027-03-18
              */
             until?: string;
+        };
+        /**
+         * @example {
+         *       "items": [
+         *         {
+         *           "itemId": "0198c5a3-11d2-7f40-8b6e-0c9d3e2f1a4b",
+         *           "fact": {
+         *             "fact": "serviced",
+         *             "on": "2026-03-18",
+         *             "doneBy": {
+         *               "capacity": "fire_equipment_technician"
+         *             },
+         *             "outcome": "passed",
+         *             "evidence": "certificate"
+         *           }
+         *         }
+         *       ]
+         *     }
+         */
+        NewFacts: {
+            items: {
+                fact: components["schemas"]["NewFact"];
+                itemId: components["schemas"]["Id"];
+            }[];
         };
         /**
          * @example {
@@ -2515,6 +2628,123 @@ export interface operations {
                 };
             };
             /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    recordFacts: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewFacts"];
+            };
+        };
+        responses: {
+            /** @description What became of each. */
+            200: {
+                headers: {
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FactOutcomes"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
             422: {
                 headers: {
                     [name: string]: unknown;
