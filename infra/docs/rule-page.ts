@@ -1,10 +1,11 @@
 /** The page of one rule: what it asks, of what, where it stands, how far that was checked, and an example. */
 import { ATTRIBUTES } from '@garboard/domain/item/attribute.ts';
 import { actInWords, capitalised, eventInWords } from '@garboard/domain/item/words.ts';
-import type { Rule } from '@garboard/domain/rule/rule.ts';
+import { appliesInWords, dutyInWords, resetsInWords } from '@garboard/domain/rule/duty-in-words.ts';
+import type { Duty, Rule } from '@garboard/domain/rule/rule.ts';
 import { ruleReads } from '@garboard/domain/rule/rule-reads.ts';
 import { SCHEMES } from '@garboard/domain/rule/scheme.ts';
-import { appliesInWords, dutySection } from './duty-section.ts';
+import { whileNotRecorded } from '@garboard/domain/rule/while-not-recorded.ts';
 import { list, namesOfKinds, publicationOf, STATUS, table } from './markdown.ts';
 import { workedExample } from './worked-example.ts';
 
@@ -26,6 +27,7 @@ export function rulePage(rule: Rule): string {
     ),
     ...section('What else the clause asks, and is not worked out here', rule.alsoAsks ?? []),
     ...section('What it reads', readsOf(rule)),
+    ...section('While something is not on record', whileNotRecorded(rule)),
     workedExample(rule).trimEnd(),
     '[Every rule](index.md) · [how a date is worked out](README.md) · [where the figures come from](../sources.md)',
   ];
@@ -33,6 +35,10 @@ export function rulePage(rule: Rule): string {
 }
 
 export const GENERATED = '<!-- Generated from the catalogue by `npm run rule-pages`. Not for editing. -->\n\n';
+
+function dutySection(duty: Duty): string {
+  return `### ${duty.action.words}\n\n\`${duty.id}\`. ${duty.inWords}.\n\n${list([...dutyInWords(duty), ...resetsInWords(duty)])}`;
+}
 
 function aboutTable({ scheme, weight, kinds, source }: Rule): string {
   const rows = [

@@ -5,6 +5,7 @@ import { standingOn } from '@garboard/domain/due-list/standing.ts';
 import type { Fact } from '@garboard/domain/item/fact.ts';
 import { findItemKind } from '@garboard/domain/item/item-kind.ts';
 import type { Obligation } from '@garboard/domain/item/obligation.ts';
+import { withPlatesPlaced } from '@garboard/domain/item/place-plates.ts';
 import { suspendedOn } from '@garboard/domain/item/suspension.ts';
 import { workOutObligations } from '@garboard/domain/item/work-out-obligations.ts';
 import { SCHEME_IDS, type SchemeId } from '@garboard/domain/rule/scheme.ts';
@@ -27,7 +28,7 @@ export function answerFromDomain({
 }: ExplainBody): readonly Answered[] {
   const known = findItemKind(kind);
   if (!known) throw new Error(`no kind of item: ${kind}`);
-  const item = { kind: known.id, attributes: attributes ?? {}, facts: facts.map(toFact) };
+  const item = { kind: known.id, attributes: attributes ?? {}, facts: withPlatesPlaced(facts.map(toFact)) };
   const vessel = {
     schemes: schemes.map(toScheme),
     situations: (situations ?? []).map(toSituation),

@@ -168,4 +168,92 @@ describe('POST /v1/due-dates/explain', () => {
 
     expect(body.doubts).toEqual([{ pointer: '/facts/1', detail: 'The same is on record already.' }]);
   });
+
+  it('takes own figures, as they are kept for a vessel, and says which it was worked out with', async () => {
+    const viewer = await signedIn('viewer');
+    const hose = { kind: 'gas_hose', facts: [{ fact: 'installed', on: '2024-02-01' }], asOf: '2026-11-25' };
+    const figure = {
+      id: 'data-sheet',
+      ruleId: 'lpg-hose',
+      duty: 'replacement',
+      period: 'P4Y',
+      weight: 'maker',
+      decidedBy: 'Anna Berg',
+      reason: 'Its maker says so.',
+      document: 'Data sheet H-88',
+      from: '2026-03-01',
+    };
+    const ask = async (more: object) => {
+      const { body } = await viewer.post<Explained>(PATH, { ...hose, overrides: [{ ...figure, ...more }] });
+      return body.items.find(({ ruleId }) => ruleId === 'lpg-hose');
+    };
+
+    const own = await ask({});
+    expect(own).toMatchObject({ dueOn: '2028-02-01', weight: 'maker', explanation: { overrideId: 'data-sheet' } });
+    expect((await ask({ from: '2026-11-26' }))?.dueOn).toBe('2029-02-01');
+    expect((await ask({ ended: { on: '2026-06-01' } }))?.dueOn).toBe('2029-02-01');
+  });
+
+  it('refuses an own figure that could not be kept: loosening what binds, a duty that is none', async () => {
+    const viewer = await signedIn('viewer');
+    const figure = { weight: 'own', decidedBy: 'A', reason: 'B', document: 'C', from: '2026-03-01' };
+
+    const { status, body } = await viewer.post<Problem>(PATH, {
+      ...RAFT,
+      overrides: [
+        { ...figure, ruleId: 'raft-solas', duty: 'service', period: 'P2Y' },
+        { ...figure, ruleId: 'raft-solas', duty: 'polish', period: 'P1Y' },
+        { ...figure, ruleId: 'lpg-hose', duty: 'replacement', period: 'P1Y' },
+      ],
+    });
+
+    expect(status).toBe(422);
+    expect(body.errors?.map(({ pointer }) => pointer)).toEqual([
+      '/overrides/0/period',
+      '/overrides/1/duty',
+      '/overrides/2/ruleId',
+    ]);
+  });
+
+  it('refuses an attribute of another type, and doubts one that no rule for the kind reads', async () => {
+    const viewer = await signedIn('viewer');
+    const attributes = { seasonMonths: '6', cylinderTestValidTo: 'soon', standard: 'best', extendedInterval: 'no' };
+
+    const { status, body } = await viewer.post<Problem>(PATH, { ...RAFT, attributes });
+    const { body: odd } = await viewer.post<Explained>(PATH, { ...RAFT, attributes: { seasonmonths: 6 } });
+
+    expect([status, body.errors?.map(({ pointer }) => pointer)]).toEqual([
+      422,
+      Object.keys(attributes).map((name) => `/attributes/${name}`),
+    ]);
+    expect(odd.doubts).toEqual([{ pointer: '/attributes', detail: 'No rule for this kind reads seasonmonths.' }]);
+  });
+
+  it('says how to ask about a day that is still ahead', async () => {
+    const viewer = await signedIn('viewer');
+    const ahead = { ...RAFT, facts: [{ ...SERVICED, on: '2027-03-10' }] };
+
+    const { body: refused } = await viewer.post<Problem>(PATH, ahead);
+    const { body } = await viewer.post<Explained>(PATH, { ...ahead, asOf: '2027-03-10' });
+
+    expect(refused.errors?.[0]?.detail).toContain('give it as `asOf`');
+    expect(service(body)?.dueOn).toBe('2028-03-10');
+  });
+
+  it('places a plate whose day of reading nobody gave, in whatever order the facts are stated', async () => {
+    const viewer = await signedIn('viewer');
+    const facts = [
+      { fact: 'manufactured', on: '2023-10' },
+      { fact: 'installed', on: '2015-01-01' },
+      { fact: 'manufactured', on: '2014-10' },
+      { fact: 'replaced', on: '2024-03-10', doneBy: { capacity: 'gas_engineer' } },
+    ];
+    const ask = async (stated: readonly object[]) => {
+      const { body } = await viewer.post<Explained>(PATH, { kind: 'gas_hose', facts: stated, asOf: '2026-11-25' });
+      return body.items.find(({ ruleId }) => ruleId === 'lpg-hose')?.dueOn;
+    };
+
+    expect(await ask(facts)).toBe('2028-10-31');
+    expect(await ask(facts.toReversed())).toBe('2028-10-31');
+  });
 });

@@ -48,6 +48,36 @@ describe('the catalogue', () => {
     expect(laidUp.reads.situations).toEqual(['dismantled', 'use']);
   });
 
+  it('says how the date of each duty comes about, and what is assumed while something is not on record', async () => {
+    const viewer = await signedIn('viewer');
+
+    const { body: jacket } = await viewer.get<Rule>('/v1/rules/lj-uk');
+    const { body: raft } = await viewer.get<Rule>('/v1/rules/raft-solas');
+
+    expect(jacket.appliesWhen[0]).toContain('while that is not on record, it is taken to apply');
+    expect(jacket.duties[0]?.details).toEqual([
+      expect.stringContaining('after the last service'),
+      'Without that figure: 1 year.',
+      expect.stringContaining('counts as done on the day: the next is counted from there'),
+    ]);
+    expect(raft.duties[0]?.details.join(' ')).toContain('17 months');
+    expect(raft.whileNotRecorded.join(' ')).toContain('in what capacity');
+  });
+
+  it('tells the meaning of every code that a request under a rule could need', async () => {
+    const viewer = await signedIn('viewer');
+
+    const { body } = await viewer.get<RulePage>('/v1/rules?limit=200');
+
+    for (const { id, reads, duties } of body.items) {
+      const told = reads.meanings.map(({ code }) => code);
+      const capacities = duties.flatMap(({ resets }) => resets.flatMap(({ by }) => by));
+      const needed = [...reads.facts, ...reads.tests, ...reads.events, ...reads.situations, ...capacities];
+      expect({ id, untold: needed.filter((code) => !told.includes(code)) }).toEqual({ id, untold: [] });
+      expect(reads.meanings.every(({ words }) => words.length > 3)).toBe(true);
+    }
+  });
+
   it('lists the rules of a scheme, and those for a kind', async () => {
     const viewer = await signedIn('viewer');
 

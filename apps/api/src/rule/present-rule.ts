@@ -3,10 +3,13 @@ import type { Attribute, ItemKind, Rule, Scheme } from '@garboard/contract/rule/
 import { ATTRIBUTES, type AttributeId, type AttributeType } from '@garboard/domain/item/attribute.ts';
 import { FACT_KINDS } from '@garboard/domain/item/fact.ts';
 import type * as kinds from '@garboard/domain/item/item-kind.ts';
+import { appliesInWords, dutyInWords } from '@garboard/domain/rule/duty-in-words.ts';
 import type * as domain from '@garboard/domain/rule/rule.ts';
 import { ruleReads } from '@garboard/domain/rule/rule-reads.ts';
 import type * as schemes from '@garboard/domain/rule/scheme.ts';
+import { whileNotRecorded } from '@garboard/domain/rule/while-not-recorded.ts';
 import { presentSource } from '../item/present-obligation.ts';
+import { presentMeanings } from './present-meanings.ts';
 
 export function presentRule(rule: domain.Rule): Rule {
   const reads = ruleReads(rule);
@@ -20,22 +23,27 @@ export function presentRule(rule: domain.Rule): Rule {
     duties: rule.duties.map(presentDuty),
     checks: rule.checks.map(({ inWords }) => ({ inWords })),
     alsoAsks: [...(rule.alsoAsks ?? [])],
+    appliesWhen: (rule.appliesWhen ?? []).map(appliesInWords),
+    whileNotRecorded: [...whileNotRecorded(rule)],
     reads: {
       facts: [...reads.facts],
       tests: [...reads.tests],
       attributes: reads.attributes.map(presentAttribute),
       events: [...reads.events],
       situations: [...reads.situations],
+      meanings: presentMeanings(reads, rule),
     },
   };
 }
 
-function presentDuty({ id, action, inWords, onlyFor, resets }: domain.Duty): Rule['duties'][number] {
+function presentDuty(duty: domain.Duty): Rule['duties'][number] {
+  const { id, action, inWords, onlyFor, resets } = duty;
   return {
     id,
     action: { kind: action.kind, words: action.words },
     inWords,
     ...(onlyFor && { onlyFor: [...onlyFor] }),
+    details: [...dutyInWords(duty)],
     resets: resets.map(({ act, tests, by }) => ({ act, ...(tests && { tests: [...tests] }), by: [...by] })),
   };
 }

@@ -725,6 +725,8 @@ export interface components {
         Duration: string;
         Duty: {
             action: components["schemas"]["Action"];
+            /** @description How its date comes about, in sentences: the limits that compete, what counts where one gives no day, windows, extensions, conditions. */
+            details: string[];
             id: string;
             inWords: string;
             onlyFor?: components["schemas"]["ItemKindCode"][];
@@ -764,7 +766,7 @@ export interface components {
         ExplainRequest: {
             /**
              * Format: date
-             * @description Facts after this day do not count. Default: today in the vessel’s place.
+             * @description Facts after this day do not count. Default: today in the vessel’s place. A fact may lie in the future of today only up to this day.
              * @example 2027-03-18
              */
             asOf?: string;
@@ -790,6 +792,11 @@ export interface components {
             facts: components["schemas"]["UnstoredFact"][];
             kind: components["schemas"]["ItemKindCode"];
             knownAt?: components["schemas"]["Instant"];
+            /**
+             * @description Own figures in place of published intervals, by the same rules as those that are kept.
+             * @default []
+             */
+            overrides: components["schemas"]["UnstoredOverride"][];
             /**
              * @description Schemes that always apply need not be named.
              * @default []
@@ -829,11 +836,7 @@ export interface components {
             binds: components["schemas"]["CountedLimit"] | null;
             doubts: string[];
             missing: components["schemas"]["Missing"][];
-            /**
-             * Format: uuid
-             * @description Your own figure that it was worked out with.
-             * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
-             */
+            /** @description Your own figure that it was worked out with: its id, or what the request calls it. */
             overrideId?: string;
             sentence: string;
             setAside: {
@@ -1309,6 +1312,12 @@ export interface components {
             items: components["schemas"]["Item"][];
             /** @description Asks for the next page; `null` at the end. */
             nextCursor: string | null;
+        };
+        Meaning: {
+            code: string;
+            /** @enum {string} */
+            of: "fact" | "test" | "event" | "situation" | "capacity";
+            words: string;
         };
         Missing: {
             what: string;
@@ -1978,7 +1987,7 @@ export interface components {
             /** @description Every obligation of the item after this fact. */
             obligations: components["schemas"]["Obligation"][];
         };
-        /** @description An act that starts the clock anew. Without `tests`: whichever; `by` empty: anybody. */
+        /** @description An act that starts the clock anew, when its outcome is `passed`. Without `tests`: whichever; with them, the fact’s `test` must be one of them; `by` empty: anybody. */
         Reset: {
             /** @enum {string} */
             act: "manufactured" | "installed" | "printed_expiry" | "inspected" | "serviced" | "tested" | "replaced" | "overhauled" | "extended" | "activated" | "moved" | "meter" | "withdrawn";
@@ -2013,6 +2022,10 @@ export interface components {
          *             "words": "Have the liferaft serviced at an approved station"
          *           },
          *           "inWords": "An inflatable liferaft is serviced at intervals of not more than 12 months",
+         *           "details": [
+         *             "Due: 12 months after the last service.",
+         *             "An authority may extend it to 17 months: counts only when that is on record."
+         *           ],
          *           "resets": [
          *             {
          *               "act": "serviced",
@@ -2025,6 +2038,13 @@ export interface components {
          *       ],
          *       "checks": [],
          *       "alsoAsks": [],
+         *       "appliesWhen": [
+         *         "Applies where raft type-approved for extended service intervals: no; while that is not on record, it is taken to apply."
+         *       ],
+         *       "whileNotRecorded": [
+         *         "A date known only to the month or year counts from its first day, and that is told.",
+         *         "A permission to be late counts only while it is on record as an extension, with the last day that it covers; without one, only how far it could go is told."
+         *       ],
          *       "reads": {
          *         "facts": [
          *           "extended",
@@ -2033,13 +2053,22 @@ export interface components {
          *         "tests": [],
          *         "attributes": [],
          *         "events": [],
-         *         "situations": []
+         *         "situations": [],
+         *         "meanings": [
+         *           {
+         *             "of": "capacity",
+         *             "code": "liferaft_service_station",
+         *             "words": "a liferaft service station"
+         *           }
+         *         ]
          *       }
          *     }
          */
         Rule: {
             /** @description What the clause asks besides, and is not worked out here. */
             alsoAsks: string[];
+            /** @description Conditions for the whole rule; none: it always applies. */
+            appliesWhen: string[];
             /** @description No date of their own: they put a doubt on what is recorded. */
             checks: {
                 inWords: string;
@@ -2052,6 +2081,8 @@ export interface components {
             scheme: components["schemas"]["SchemeCode"];
             source: components["schemas"]["Source"];
             weight: components["schemas"]["WeightCode"];
+            /** @description What is assumed or left unknown while something is not on record, or only roughly. */
+            whileNotRecorded: string[];
         };
         RulePage: {
             items: components["schemas"]["Rule"][];
@@ -2063,6 +2094,8 @@ export interface components {
             attributes: components["schemas"]["Attribute"][];
             events: ("inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale" | "alteration" | "gas_system_change")[];
             facts: ("manufactured" | "installed" | "printed_expiry" | "inspected" | "serviced" | "tested" | "replaced" | "overhauled" | "extended" | "activated" | "moved" | "meter" | "withdrawn")[];
+            /** @description What each code means that is named above or in `resets`, and what is stated with it. */
+            meanings: components["schemas"]["Meaning"][];
             situations: ("place" | "use" | "dismantled" | "underRepair")[];
             tests: ("visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "coolant" | "belts" | "belt_inspection" | "details_confirmed" | "discharge")[];
         };
@@ -2220,7 +2253,7 @@ export interface components {
             };
             /**
              * Format: date
-             * @description `manufactured` and `printed_expiry`: the day it was read on the thing aboard. Default: today.
+             * @description `manufactured` and `printed_expiry`: the day it was read on the thing aboard. Absent: taken from the other facts. The last of several plates is on the last unit; one alone on what was first worked on after it was made; of several printed dates the last is on what a replacement, a battery change or a renewal survey left aboard. Else the date on the plate itself places it.
              * @example 2027-03-18
              */
             readOn?: string;
@@ -2236,6 +2269,64 @@ export interface components {
              * @example 2027-03-18
              */
             until?: string;
+        };
+        UnstoredOverride: {
+            /**
+             * @description Who decided it.
+             * @example Anna Berg
+             */
+            decidedBy: string;
+            /**
+             * @description Where it stands.
+             * @example Data sheet H-88, page 2
+             */
+            document: string;
+            /**
+             * @description The id of one of the rule’s duties.
+             * @example replacement
+             */
+            duty: string;
+            /** @description The first day on which it counts no more. */
+            ended?: {
+                on: components["schemas"]["CalendarDay"];
+                /**
+                 * Format: date-time
+                 * @description When it was learned, for `knownAt`. Absent: always known.
+                 * @example 2026-11-25T08:12:00Z
+                 */
+                recordedAt?: string;
+            };
+            /**
+             * Format: date
+             * @description The first day on which it counts; not in the future.
+             * @example 2027-03-18
+             */
+            from: string;
+            /** @description What `overrideId` calls it; its place in the list where absent. */
+            id?: string;
+            /**
+             * @description Counted in place of the duty’s intervals.
+             * @example P42M
+             */
+            period: string;
+            /** @example The maker of this hose gives it four years. */
+            reason: string;
+            /**
+             * Format: date-time
+             * @description When it was learned, for `knownAt`. Absent: always known.
+             * @example 2026-11-25T08:12:00Z
+             */
+            recordedAt?: string;
+            /**
+             * @description An entry of `/v1/rules`.
+             * @example lpg-hose
+             */
+            ruleId: string;
+            /**
+             * @description What stands behind the figure.
+             * @enum {string}
+             */
+            weight: "maker" | "insurer" | "own";
         };
         /**
          * @example {

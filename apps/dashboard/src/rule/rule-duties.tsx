@@ -7,12 +7,15 @@ import type { Rule } from './worked-example.ts';
 const words = strings.rule;
 type Props = { rule: Rule; kinds: readonly ItemKind[] };
 
-/** What must be done, and what starts its clock anew; then what the clause asks and nobody works out here. */
+/** What must be done, by when, and what starts its clock anew; then what is assumed, and what nobody works out here. */
 export function RuleDuties({ rule, kinds }: Props) {
   return (
     <>
       <section aria-labelledby="asks">
         <h2 id="asks">{words.asks}</h2>
+        {rule.appliesWhen.map((line) => (
+          <p key={line}>{line}</p>
+        ))}
         {rule.duties.length === 0 && <p className="quiet">{words.noDuty}</p>}
         <ul className="duties">
           {rule.duties.map((duty) => (
@@ -21,12 +24,18 @@ export function RuleDuties({ rule, kinds }: Props) {
               <p>
                 {duty.inWords}. {duty.onlyFor && words.only(inAList(namesOf(duty.onlyFor, kinds)))}
               </p>
+              <ul className="resets quiet">
+                {duty.details.map((line) => (
+                  <li key={line}>{line}</li>
+                ))}
+              </ul>
               <Resets resets={duty.resets} />
             </li>
           ))}
         </ul>
       </section>
       <Lines id="checks" heading={words.checks} lines={rule.checks.map(({ inWords }) => inWords)} />
+      <Lines id="missing" heading={words.whileNotRecorded} lines={rule.whileNotRecorded} />
       <Lines id="also" heading={words.alsoAsks} lines={rule.alsoAsks} />
     </>
   );

@@ -34,6 +34,7 @@ export const explainQuery = ({ facts, ...example }: WorkedExample) =>
             attributes: {},
             events: [],
             situations: [],
+            overrides: [],
             ...example,
             facts: facts.map((fact) => ({ outcome: 'passed' as const, ...fact })),
           },

@@ -13,12 +13,15 @@ const RULE: Rule = {
       id: 'service',
       action: { kind: 'service', words: 'Have it serviced' },
       inWords: 'It is serviced',
+      details: [],
       resets: [{ act: 'serviced', by: ['liferaft_service_station'] }],
     },
   ],
   checks: [],
   alsoAsks: [],
-  reads: { facts: ['serviced'], tests: [], attributes: [], events: [], situations: [] },
+  appliesWhen: [],
+  whileNotRecorded: [],
+  reads: { facts: ['serviced'], tests: [], attributes: [], events: [], situations: [], meanings: [] },
 };
 const reading = (reads: Partial<Rule['reads']>, more: Partial<Rule> = {}) =>
   workedExample({ ...RULE, ...more, reads: { ...RULE.reads, ...reads } }, '2026-11-25');

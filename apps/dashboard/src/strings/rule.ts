@@ -33,6 +33,7 @@ export const strings = {
     neverAnew: 'No act starts the clock anew: the date stands where it is printed or given.',
     by: (who: string) => ` by ${who}`,
     anybody: ', whoever does it',
+    whileNotRecorded: 'While something is not on record',
     checks: 'What it holds against what is recorded',
     alsoAsks: 'What else the clause asks, and is not worked out here',
     source: 'Where it stands',

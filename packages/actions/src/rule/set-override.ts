@@ -7,8 +7,7 @@ import { lockVessel } from '@garboard/db/vessel/vessels.ts';
 import { formatDay } from '@garboard/domain/calendar/day.ts';
 import { dayInZone } from '@garboard/domain/calendar/day-in-zone.ts';
 import type { ItemKindId } from '@garboard/domain/item/item-kind.ts';
-import { judgeOverride } from '@garboard/domain/rule/override.ts';
-import { findRule } from '@garboard/domain/rule/rules.ts';
+import { overrideProblems } from '@garboard/domain/rule/override-problems.ts';
 import { actorText, audit } from '../audit.ts';
 import type { ActionContext } from '../context.ts';
 import { newId } from '../new-id.ts';
@@ -31,7 +30,7 @@ export function setOverride(
     const errors = [
       ...fromFaults(input.from, today, ctx.now),
       ...itemFaults(input, item),
-      ...figureFaults(input, item),
+      ...overrideProblems(input, (item?.kind ?? null) as ItemKindId | null),
     ];
     if (errors.length > 0) return refused({ kind: 'invalid', errors });
     const made = { recordedAt: ctx.now.toISOString(), recordedBy: actorText(ctx.actor) };
@@ -58,19 +57,4 @@ function fromFaults(from: string, today: string, now: Date): Fault[] {
 function itemFaults({ itemId, vesselId }: NewOverride, item: ItemRecord | null): Fault[] {
   if (itemId === null || item?.vesselId === vesselId) return [];
   return [{ pointer: '/itemId', detail: 'is no item of this vessel' }];
-}
-
-function figureFaults({ ruleId, duty: dutyId, period }: NewOverride, item: ItemRecord | null): Fault[] {
-  const rule = findRule(ruleId);
-  if (!rule) return [{ pointer: '/ruleId', detail: 'is no rule in the catalogue' }];
-  const duty = rule.duties.find(({ id }) => id === dutyId);
-  if (!duty)
-    return [
-      { pointer: '/duty', detail: `is none of the rule’s duties: ${rule.duties.map(({ id }) => id).join(', ')}` },
-    ];
-  if (item && !(duty.onlyFor ?? rule.kinds).includes(item.kind as ItemKindId)) {
-    return [{ pointer: '/ruleId', detail: 'does not bear on an item of this kind' }];
-  }
-  const verdict = judgeOverride(rule, duty, period);
-  return verdict.kind === 'refused' ? [{ pointer: `/${verdict.at}`, detail: verdict.reason }] : [];
 }

@@ -1,6 +1,7 @@
 /** The rules engine on facts that are not stored. No side effects. */
 import * as z from 'zod';
 import { Fault } from '../problem.ts';
+import { NewOverride } from '../rule/override.ts';
 import { AskedDay, CalendarDay, Instant, TimeZone } from '../shared.ts';
 import { NewSituation, NewVesselEvent } from '../vessel/situation.ts';
 import { SchemeCode } from '../vessel/vessel.ts';
@@ -11,6 +12,24 @@ import { Obligation } from './obligation.ts';
 const recordedAt = Instant.optional().meta({
   description: 'When it was learned, for `knownAt`. Absent: always known.',
 });
+
+/** The same as is set for a vessel, for the one thing asked about. */
+const UnstoredOverride = NewOverride.omit({ itemId: true })
+  .extend({
+    id: z
+      .string()
+      .min(1)
+      .max(60)
+      .optional()
+      .meta({ description: 'What `overrideId` calls it; its place in the list where absent.' }),
+    recordedAt,
+    ended: z
+      .strictObject({ on: CalendarDay, recordedAt })
+      .optional()
+      .meta({ description: 'The first day on which it counts no more.' }),
+  })
+  .meta({ id: 'UnstoredOverride' });
+export type UnstoredOverride = z.infer<typeof UnstoredOverride>;
 
 export const ExplainRequest = z
   .strictObject({
@@ -28,8 +47,14 @@ export const ExplainRequest = z
     facts: z.array(UnstoredFact).max(500),
     situations: z.array(NewSituation.extend({ recordedAt })).max(200).default([]),
     events: z.array(NewVesselEvent.extend({ recordedAt })).max(200).default([]),
+    overrides: z
+      .array(UnstoredOverride)
+      .max(50)
+      .default([])
+      .meta({ description: 'Own figures in place of published intervals, by the same rules as those that are kept.' }),
     asOf: AskedDay.optional().meta({
-      description: 'Facts after this day do not count. Default: today in the vessel’s place.',
+      description:
+        'Facts after this day do not count. Default: today in the vessel’s place. A fact may lie in the future of today only up to this day.',
     }),
     knownAt: Instant.optional(),
   })

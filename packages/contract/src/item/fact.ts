@@ -177,6 +177,10 @@ export const UnstoredFact = z
     ...statement,
     id: ownName.meta({ description: 'How the answer and `corrects` refer to it; its place in the list where absent.' }),
     recordedAt: Instant.optional(),
+    readOn: statement.readOn.meta({
+      description:
+        '`manufactured` and `printed_expiry`: the day it was read on the thing aboard. Absent: taken from the other facts. The last of several plates is on the last unit; one alone on what was first worked on after it was made; of several printed dates the last is on what a replacement, a battery change or a renewal survey left aboard. Else the date on the plate itself places it.',
+    }),
     corrects: ownName.meta({ description: 'The `id` of the fact in this request that it strikes out.' }),
   })
   .meta({ id: 'UnstoredFact' });

@@ -1,6 +1,6 @@
 /** What a rule makes of an item's facts, with its reasoning. Dates are absent where they have no meaning. */
 import * as z from 'zod';
-import { CalendarDay, Duration, Id, orNull } from '../shared.ts';
+import { CalendarDay, Duration, orNull } from '../shared.ts';
 import { SchemeCode } from '../vessel/vessel.ts';
 import { CAPACITY_CODES, FACT_CODES, TEST_CODES } from './fact.ts';
 
@@ -55,7 +55,10 @@ const Explanation = z
     doubts: z.array(z.string()),
     missing: z.array(Missing),
     wouldChangeIt: z.array(WouldChangeIt),
-    overrideId: Id.optional().meta({ description: 'Your own figure that it was worked out with.' }),
+    overrideId: z
+      .string()
+      .optional()
+      .meta({ description: 'Your own figure that it was worked out with: its id, or what the request calls it.' }),
   })
   .meta({ id: 'Explanation' });
 

@@ -22,6 +22,14 @@ export const Attribute = z
   .meta({ id: 'Attribute' });
 export type Attribute = z.infer<typeof Attribute>;
 
+const Meaning = z
+  .object({
+    of: z.enum(['fact', 'test', 'event', 'situation', 'capacity']),
+    code: z.string(),
+    words: z.string(),
+  })
+  .meta({ id: 'Meaning' });
+
 const Reads = z
   .object({
     facts: z.array(z.enum(FACT_CODES)),
@@ -29,6 +37,9 @@ const Reads = z
     attributes: z.array(Attribute),
     events: z.array(z.enum(EVENT_CODES)),
     situations: z.array(z.enum(SITUATION_PARTS)),
+    meanings: z
+      .array(Meaning)
+      .meta({ description: 'What each code means that is named above or in `resets`, and what is stated with it.' }),
   })
   .meta({
     id: 'RuleReads',
@@ -43,7 +54,8 @@ const Reset = z
   })
   .meta({
     id: 'Reset',
-    description: 'An act that starts the clock anew. Without `tests`: whichever; `by` empty: anybody.',
+    description:
+      'An act that starts the clock anew, when its outcome is `passed`. Without `tests`: whichever; with them, the fact’s `test` must be one of them; `by` empty: anybody.',
   });
 
 const Duty = z
@@ -52,6 +64,10 @@ const Duty = z
     action: Action,
     inWords: z.string(),
     onlyFor: z.array(ItemKindCode).optional(),
+    details: z.array(z.string()).meta({
+      description:
+        'How its date comes about, in sentences: the limits that compete, what counts where one gives no day, windows, extensions, conditions.',
+    }),
     resets: z.array(Reset),
   })
   .meta({ id: 'Duty' });
@@ -69,6 +85,10 @@ export const Rule = z
       .array(z.object({ inWords: z.string() }))
       .meta({ description: 'No date of their own: they put a doubt on what is recorded.' }),
     alsoAsks: z.array(z.string()).meta({ description: 'What the clause asks besides, and is not worked out here.' }),
+    appliesWhen: z.array(z.string()).meta({ description: 'Conditions for the whole rule; none: it always applies.' }),
+    whileNotRecorded: z
+      .array(z.string())
+      .meta({ description: 'What is assumed or left unknown while something is not on record, or only roughly.' }),
     reads: Reads,
   })
   .meta({
@@ -85,12 +105,30 @@ export const Rule = z
           id: 'service',
           action: { kind: 'service', words: 'Have the liferaft serviced at an approved station' },
           inWords: 'An inflatable liferaft is serviced at intervals of not more than 12 months',
+          details: [
+            'Due: 12 months after the last service.',
+            'An authority may extend it to 17 months: counts only when that is on record.',
+          ],
           resets: [{ act: 'serviced', by: ['liferaft_service_station'] }],
         },
       ],
       checks: [],
       alsoAsks: [],
-      reads: { facts: ['extended', 'serviced'], tests: [], attributes: [], events: [], situations: [] },
+      appliesWhen: [
+        'Applies where raft type-approved for extended service intervals: no; while that is not on record, it is taken to apply.',
+      ],
+      whileNotRecorded: [
+        'A date known only to the month or year counts from its first day, and that is told.',
+        'A permission to be late counts only while it is on record as an extension, with the last day that it covers; without one, only how far it could go is told.',
+      ],
+      reads: {
+        facts: ['extended', 'serviced'],
+        tests: [],
+        attributes: [],
+        events: [],
+        situations: [],
+        meanings: [{ of: 'capacity', code: 'liferaft_service_station', words: 'a liferaft service station' }],
+      },
     },
   });
 export type Rule = z.infer<typeof Rule>;

@@ -1,15 +1,20 @@
-/** One duty of a rule, for its page. Each part of a duty has one entry, so a new part without one does not compile. */
-import { periodInWords } from '@garboard/domain/calendar/words.ts';
-import { limitInWords } from '@garboard/domain/item/limit-words.ts';
-import { conditionInWords } from '@garboard/domain/item/weigh-condition.ts';
-import { actInWords, capacitiesInWords, eventInWords } from '@garboard/domain/item/words.ts';
-import type { Applies, Duty, Limit, Reset } from '@garboard/domain/rule/rule.ts';
+/** How the date of one duty comes about, for its page, in full sentences. Each part of a duty has one entry, so a new part without one does not compile. */
+import { periodInWords } from '../calendar/words.ts';
+import { findItemKind } from '../item/item-kind.ts';
+import { limitInWords } from '../item/limit-words.ts';
+import { conditionInWords } from '../item/weigh-condition.ts';
+import { actInWords, capacitiesInWords, eventInWords } from '../item/words.ts';
 import { detailsOfInterval, detailsOfLimit } from './limit-details.ts';
-import { list, namesOfKinds } from './markdown.ts';
+import type { Applies, Duty, Limit, Reset } from './rule.ts';
 
-export function dutySection(duty: Duty): string {
-  const parts = (Object.keys(PARTS) as (keyof Duty)[]).flatMap((part) => linesOfPart(part, duty));
-  return `### ${duty.action.words}\n\n\`${duty.id}\`. ${duty.inWords}.\n\n${list(parts)}`;
+/** Without what resets it. */
+export function dutyInWords(duty: Duty): readonly string[] {
+  return (Object.keys(PARTS) as (keyof Duty)[]).flatMap((part) => linesOfPart(part, duty));
+}
+
+export function resetsInWords({ resets }: Pick<Duty, 'resets'>): readonly string[] {
+  if (resets.length === 0) return [];
+  return [`The clock starts anew with ${[...new Set(resets.map(resetLine))].join('; or ')}.`];
 }
 
 /** What has to be so for it to apply, and what holds while that is not on record. */
@@ -22,13 +27,13 @@ type PartWriters = {
   readonly [Part in keyof Duty]-?: (part: NonNullable<Duty[Part]>, duty: Duty) => readonly string[];
 };
 
-const SAID_ABOVE = () => [];
+const SAID_APART = () => [];
 
 const PARTS: PartWriters = {
-  id: SAID_ABOVE,
-  action: SAID_ABOVE,
-  inWords: SAID_ABOVE,
-  onlyFor: (kinds) => [`Only for ${namesOfKinds(kinds)}.`],
+  id: SAID_APART,
+  action: SAID_APART,
+  inWords: SAID_APART,
+  onlyFor: (kinds) => [`Only for ${kinds.map((kind) => findItemKind(kind)?.name ?? kind).join(', ')}.`],
   appliesWhen: (conditions) => conditions.map(appliesInWords),
   limits: (limits, duty) => limitLines(limits.length > 1 ? 'Whichever is first' : 'Due', limits, duty),
   cappedBy: (limits, duty) => limitLines('Only ever shortened by', limits, duty),
@@ -38,8 +43,8 @@ const PARTS: PartWriters = {
     `Begins ${limitInWords({ kind: 'after', from, plus }, duty)}, and has no date before.`,
     ...detailsOfInterval(plus),
   ],
-  window: ({ before, after }) => [
-    `Done from ${periodInWords(before)} before the day to ${periodInWords(after)} after it, it counts as done on the day.`,
+  window: ({ before, after, keepsDay }, { limits }) => [
+    `Done from ${periodInWords(before)} before the day to ${periodInWords(after)} after it, it is done in time${nextFrom(keepsDay, limits)}.`,
   ],
   extension: (extension) => {
     switch (extension.kind) {
@@ -58,9 +63,14 @@ const PARTS: PartWriters = {
       : `To be replaced at the last ${eventInWords(event)} before it runs out.`,
   ],
   suspectFromAge: (age) => [`Suspect from ${periodInWords(age)} of age, although not yet due.`],
-  resets: (resets) =>
-    resets.length === 0 ? [] : [`The clock starts anew with ${resets.map(resetLine).join('; or ')}.`],
+  resets: SAID_APART,
 };
+
+/** A certificate says itself what the next one counts from. */
+function nextFrom(keepsDay: true | undefined, limits: readonly Limit[]): string {
+  if (keepsDay) return ' and counts as done on the day: the next is counted from there';
+  return limits.some(({ kind }) => kind === 'after') ? '; the next is counted from the act itself' : '';
+}
 
 function linesOfPart<Part extends keyof Duty>(part: Part, duty: Duty): readonly string[] {
   const value = duty[part];

@@ -1,9 +1,9 @@
 /** What a limit's few words leave out: the options of an interval, a window, how long a certificate runs. */
-import { periodInWords } from '@garboard/domain/calendar/words.ts';
-import { ATTRIBUTES } from '@garboard/domain/item/attribute.ts';
-import { conditionInWords } from '@garboard/domain/item/weigh-condition.ts';
-import type { AnniversaryWindow, CertificateTerms } from '@garboard/domain/rule/certificate-terms.ts';
-import type { Counting, Interval, Limit } from '@garboard/domain/rule/rule.ts';
+import { periodInWords } from '../calendar/words.ts';
+import { ATTRIBUTES } from '../item/attribute.ts';
+import { conditionInWords } from '../item/weigh-condition.ts';
+import type { AnniversaryWindow, CertificateTerms } from './certificate-terms.ts';
+import type { Counting, Interval, Limit } from './rule.ts';
 
 export function detailsOfLimit(limit: Limit): readonly string[] {
   switch (limit.kind) {
