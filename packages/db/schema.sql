@@ -266,6 +266,71 @@ CASE
 END;
 grant insert, select on override to garboard_app;
 
+create table own_rule (
+  organisation_id uuid not null,
+  id uuid not null,
+  version integer not null,
+  created_at timestamp with time zone not null,
+  constraint own_rule_pkey PRIMARY KEY (organisation_id, id),
+  constraint own_rule_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id)
+);
+alter table own_rule enable row level security;
+alter table own_rule force row level security;
+create policy own_organisation on own_rule
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select on own_rule to garboard_app;
+
+create table own_rule_version (
+  organisation_id uuid not null,
+  rule_id uuid not null,
+  number integer not null,
+  takes_effect_on date not null,
+  definition jsonb,
+  decided_by text not null,
+  reason text not null,
+  document text not null,
+  set_by text not null,
+  recorded_at timestamp with time zone not null,
+  constraint own_rule_version_pkey PRIMARY KEY (organisation_id, rule_id, number),
+  constraint own_rule_version_organisation_id_rule_id_fkey FOREIGN KEY (organisation_id, rule_id) REFERENCES own_rule(organisation_id, id),
+  constraint own_rule_version_number_check CHECK ((number > 0))
+);
+alter table own_rule_version enable row level security;
+alter table own_rule_version force row level security;
+create policy own_organisation on own_rule_version
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select on own_rule_version to garboard_app;
+
+create table rule_change (
+  organisation_id uuid not null,
+  id uuid not null,
+  rule_id uuid not null,
+  number integer not null,
+  kinds text[] not null,
+  every_vessel boolean not null,
+  schemes text[] not null,
+  vessel_ids uuid[] not null,
+  cursor_vessel_id uuid,
+  cursor_item_id uuid,
+  items_total integer not null,
+  items_done integer not null,
+  obligations_changed integer not null,
+  begun_at timestamp with time zone not null,
+  finished_at timestamp with time zone,
+  constraint rule_change_pkey PRIMARY KEY (organisation_id, id),
+  constraint rule_change_organisation_id_rule_id_number_key UNIQUE (organisation_id, rule_id, number),
+  constraint rule_change_organisation_id_rule_id_number_fkey FOREIGN KEY (organisation_id, rule_id, number) REFERENCES own_rule_version(organisation_id, rule_id, number)
+);
+CREATE INDEX rule_change_unfinished ON public.rule_change USING btree (organisation_id, id) WHERE (finished_at IS NULL);
+alter table rule_change enable row level security;
+alter table rule_change force row level security;
+create policy own_organisation on rule_change
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select on rule_change to garboard_app;
+
 create table session (
   organisation_id uuid not null,
   id uuid not null,

@@ -117,6 +117,39 @@ export type OverrideTable = {
   ended_reason: ColumnType<string | null, never, string>;
 };
 
+export type OwnRuleTable = { organisation_id: string; id: string; version: number; created_at: Instant };
+
+export type OwnRuleVersionTable = {
+  organisation_id: string;
+  rule_id: string;
+  number: number;
+  takes_effect_on: string;
+  definition: MaybeJson<unknown>;
+  decided_by: string;
+  reason: string;
+  document: string;
+  set_by: string;
+  recorded_at: Instant;
+};
+
+export type RuleChangeTable = {
+  organisation_id: string;
+  id: string;
+  rule_id: string;
+  number: number;
+  kinds: string[];
+  every_vessel: boolean;
+  schemes: string[];
+  vessel_ids: string[];
+  cursor_vessel_id: string | null;
+  cursor_item_id: string | null;
+  items_total: number;
+  items_done: number;
+  obligations_changed: number;
+  begun_at: Instant;
+  finished_at: ColumnType<Date | null, Date | string | null, Date | string | null>;
+};
+
 export type ObligationTable = {
   organisation_id: string;
   item_id: string;
@@ -147,6 +180,9 @@ export type Database = {
   item: ItemTable;
   fact: FactTable;
   override: OverrideTable;
+  own_rule: OwnRuleTable;
+  own_rule_version: OwnRuleVersionTable;
+  rule_change: RuleChangeTable;
   obligation: ObligationTable;
   day_count: { organisation_id: string; overdue_after: string; due_on: string; weight: string; n: number };
   vessel_standing: {

@@ -47,6 +47,16 @@ describe('the application role', () => {
     await expect(attempt('update override set ended_on = null')).resolves.toBeDefined();
   });
 
+  it('can add a version of an own rule, but neither change nor delete one', async () => {
+    const { id } = await mintOrganisation(pools);
+    const attempt = (statement: string) =>
+      inOrganisation(pools.app, wholeFleet(id), (tx) => sql.raw(statement).execute(tx));
+
+    await expect(attempt('update own_rule_version set definition = null')).rejects.toThrow('permission denied');
+    await expect(attempt('delete from own_rule_version')).rejects.toThrow('permission denied');
+    await expect(attempt('update rule_change set kinds = null')).rejects.toThrow('permission denied');
+  });
+
   it('can make no table and switch no policy off', async () => {
     for (const statement of ['create table mine (id integer)', 'alter table vessel disable row level security']) {
       await expect(sql.raw(statement).execute(pools.app), statement).rejects.toThrow(/permission denied|must be owner/);

@@ -52,5 +52,5 @@ export function listObligationsRoute(deps: Deps) {
 
 async function workOut(tx: Scoped, vesselId: string, itemId: string, cut: NonNullable<AsAt['cut']>) {
   const [loaded] = await loadItemHistories(tx, vesselId, [itemId]);
-  return loaded ? workOutObligations(loaded.history, await loadVesselHistory(tx, vesselId), cut) : [];
+  return loaded ? workOutObligations(loaded.history, await loadVesselHistory(tx, vesselId, cut), cut) : [];
 }

@@ -1,9 +1,13 @@
-/** Works every stored obligation out again from the facts. On a sound database nothing differs. */
+/**
+ * Works every stored obligation out again from the facts. On a sound database nothing differs: what a change of
+ * an own rule has not come to yet is worked through first.
+ */
 import { countDifferences, rebuildDayCounts } from '@garboard/db/due-list/check-counts.ts';
 import type { Db } from '@garboard/db/pool.ts';
 import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { listVesselIds, lockVessel } from '@garboard/db/vessel/vessels.ts';
 import { refreshObligations } from '../item/refresh-obligations.ts';
+import { finishRuleChanges } from '../rule/work-through-rule-changes.ts';
 
 export type Recomputed = {
   readonly vessels: number;
@@ -15,6 +19,7 @@ export type Recomputed = {
 
 /** One transaction a vessel, so that nobody waits long; then the counts. */
 export async function recompute(db: Db, organisationId: string): Promise<Recomputed> {
+  await finishRuleChanges(db, organisationId);
   const ids = await inOrganisation(db, wholeFleet(organisationId), listVesselIds);
   let obligations = 0;
   for (const id of ids) {

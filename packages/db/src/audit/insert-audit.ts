@@ -14,6 +14,10 @@ export type AuditRow = {
     | 'situation'
     | 'event'
     | 'override'
+    | 'rule'
+    | 'rule_change'
+    | 'rule'
+    | 'rule_change'
     | 'api_key'
     | 'session'
     | 'organisation';

@@ -17,7 +17,7 @@ export async function workOutFleet(tx: Scoped, cut: Cut, vesselId?: string): Pro
 }
 
 async function workOutVessel(tx: Scoped, vessel: DueEntry['vessel'], cut: Cut): Promise<DueEntry[]> {
-  const history = await loadVesselHistory(tx, vessel.id);
+  const history = await loadVesselHistory(tx, vessel.id, cut);
   const items = await loadItemHistories(tx, vessel.id);
   return items
     .filter(({ item }) => !cut.knownAt || item.createdAt <= new Date(cut.knownAt).toISOString())

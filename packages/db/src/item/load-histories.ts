@@ -1,9 +1,10 @@
 /** Everything the rules need to know about a vessel's items, as values of the domain. */
 
 import type { ItemKindId } from '@garboard/domain/item/item-kind.ts';
-import type { ItemHistory, VesselHistory } from '@garboard/domain/item/work-out-obligations.ts';
+import type { Cut, ItemHistory, VesselHistory } from '@garboard/domain/item/work-out-obligations.ts';
 import type { SchemeId } from '@garboard/domain/rule/scheme.ts';
 import { loadOverrides } from '../rule/overrides.ts';
+import { loadOwnRuleVersions } from '../rule/own-rules.ts';
 import type { Scoped } from '../scope.ts';
 import { toVesselEvent } from '../vessel/events.ts';
 import { toSituation } from '../vessel/situations.ts';
@@ -12,8 +13,11 @@ import { type ItemRecord, toItemRecord } from './item-record.ts';
 
 export type ItemWithHistory = { readonly item: ItemRecord; readonly history: ItemHistory };
 
-/** Her schemes, situations and events. Throws when there is no such vessel in scope: load her first. */
-export async function loadVesselHistory(tx: Scoped, vesselId: string): Promise<VesselHistory> {
+/**
+ * Her schemes, situations and events, and the organisation's own rules: every version for a `cut`, else those
+ * whose change has begun. Throws when there is no such vessel in scope: load her first.
+ */
+export async function loadVesselHistory(tx: Scoped, vesselId: string, cut?: Cut): Promise<VesselHistory> {
   const { schemes } = await tx
     .selectFrom('vessel')
     .select('schemes')
@@ -31,7 +35,13 @@ export async function loadVesselHistory(tx: Scoped, vesselId: string): Promise<V
     .where('vessel_id', '=', vesselId)
     .orderBy('id')
     .execute();
-  return { schemes: schemes as SchemeId[], situations: situations.map(toSituation), events: events.map(toVesselEvent) };
+  return {
+    id: vesselId,
+    schemes: schemes as SchemeId[],
+    situations: situations.map(toSituation),
+    events: events.map(toVesselEvent),
+    ownRules: await loadOwnRuleVersions(tx, cut ? 'every' : 'begun'),
+  };
 }
 
 /** The vessel's items with all their facts and the figures set for them; only `itemIds` where given. */

@@ -72,3 +72,14 @@ export async function listVesselIds(tx: Scoped): Promise<string[]> {
   const rows = await tx.selectFrom('vessel').select('id').orderBy('id').execute();
   return rows.map(({ id }) => id);
 }
+
+/** Those among `ids` that name no vessel in scope. */
+export async function listUnknownVesselIds(tx: Scoped, ids: readonly string[]): Promise<string[]> {
+  const rows = await tx
+    .selectFrom('vessel')
+    .select('id')
+    .where(sql<boolean>`id = any(${[...ids]}::uuid[])`)
+    .execute();
+  const known = new Set(rows.map(({ id }) => id));
+  return ids.filter((id) => !known.has(id));
+}
