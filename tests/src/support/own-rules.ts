@@ -8,7 +8,7 @@ import { accepted } from './organisation.ts';
 const SAID = { decidedBy: 'Anna Berg', reason: 'one burst in the galley', document: 'Standing orders, no. 4' };
 
 /** A look at every gas hose, each month, from 1 March 2026 on. */
-export const MONTHLY_LOOK: OwnRuleDefinition = {
+const MONTHLY_LOOK: OwnRuleDefinition = {
   kinds: ['gas_hose'],
   vessels: { which: 'all' },
   action: { kind: 'inspect', words: 'Look along the hose with a torch' },

@@ -15,11 +15,6 @@ export async function loadOwnRule(tx: Scoped, id: string): Promise<OwnRuleRecord
   return toRecords(rows)[0] ?? null;
 }
 
-/** Every one, ended ones too, in the order in which they were made. */
-export async function listOwnRules(tx: Scoped): Promise<OwnRuleRecord[]> {
-  return toRecords(await versionRows(tx).execute());
-}
-
 /** Loads it and holds its row until the transaction ends, so that versions come one after the other. */
 export async function lockOwnRule(tx: Scoped, id: string): Promise<OwnRuleRecord | null> {
   const row = await tx.selectFrom('own_rule').select('id').where('id', '=', id).forUpdate().executeTakeFirst();
