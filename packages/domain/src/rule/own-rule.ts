@@ -65,9 +65,10 @@ export type OwnRuleVersion = {
  * Of each rule the version in force on the day asked, by what was known then: the last recorded of those that
  * have taken effect. It says how things are from its day on, so it also stands in for what was planned before.
  */
-function ownRulesInForce<
-  Version extends Pick<OwnRuleVersion, 'ruleId' | 'number' | 'takesEffectOn' | 'recordedAt'>,
->(versions: readonly Version[], { asOf, knownAt }: Cut): readonly Version[] {
+function ownRulesInForce<Version extends Pick<OwnRuleVersion, 'ruleId' | 'number' | 'takesEffectOn' | 'recordedAt'>>(
+  versions: readonly Version[],
+  { asOf, knownAt }: Cut,
+): readonly Version[] {
   const day = asOf ?? Number.POSITIVE_INFINITY;
   const begun = versions.filter((each) => each.takesEffectOn <= day && isKnown(each.recordedAt, knownAt));
   const last = new Map<string, Version>();
