@@ -8,7 +8,7 @@ const CODE = /[.](ts|tsx|cjs|mjs|css|sql|sh)$/;
 const SCRIPT = /[.]tsx?$/;
 const TEST = /[.]test[.]tsx?$/;
 /** Written by a program from something else that is reviewed instead. */
-const GENERATED = /([.]gen[.]ts|\/generated\/.*|^packages\/db\/schema[.]sql)$/;
+const GENERATED = /([.]gen[.]ts|\/generated\/.*|^packages\/db\/schema[.]sql|^packages\/client\/openapi[.]json)$/;
 const LOCKFILE = /^package-lock[.]json$/;
 
 type Rule = {

@@ -33,12 +33,13 @@ module.exports = {
   forbidden: [
     ...wall('packages/domain', { reaches: [], node: false }),
     ...wall('packages/contract', { reaches: libraries('zod'), node: false }),
+    ...wall('packages/client', { reaches: libraries('openapi-fetch'), node: false }),
     ...wall('packages/db', { reaches: [...packages('domain'), ...libraries('kysely', 'pg')], node: true }),
     ...wall('packages/actions', { reaches: [...packages('domain', 'db'), ...libraries('kysely', 'uuid')], node: true }),
     ...wall('packages/embedded', { reaches: [ANY_LIBRARY], node: true }),
     ...wall('apps/api', { reaches: ['^packages/', ANY_LIBRARY], node: true }),
     ...wall('apps/scheduler', { reaches: [...packages('domain', 'db', 'actions'), ANY_LIBRARY], node: true }),
-    ...wall('apps/dashboard', { reaches: [...packages('contract'), ANY_LIBRARY], node: false }),
+    ...wall('apps/dashboard', { reaches: [...packages('contract', 'client'), ANY_LIBRARY], node: false }),
     ...wall('seed', { reaches: [...packages('domain', 'db', 'actions'), ANY_LIBRARY], node: true }),
     forbid(
       'contract-only-as-types-in-dashboard',

@@ -17,6 +17,9 @@ export type RequestLine = {
 
 export type LogEntry = RequestLine | { readonly event: 'fault'; readonly requestId: string; readonly error: unknown };
 
+/** Who runs the server, for whoever reads its document. */
+export type Contact = { readonly name: string; readonly url: string; readonly email: string };
+
 export type Deps = {
   readonly pools: { readonly app: Db; readonly owner?: Db };
   now(): Date;
@@ -24,6 +27,7 @@ export type Deps = {
   /** The built dashboard; without it only the API is served. */
   readonly dashboardDir?: string | null;
   readonly version: string;
+  readonly contact?: Contact;
   /** Marks the session's cookie `Secure`: for everything but plain HTTP on one's own machine. */
   readonly secureCookies?: boolean;
 };

@@ -8,12 +8,12 @@ import './ui/marks.css';
 import './ui/controls.css';
 import './ui/form.css';
 import './ui/page.css';
+import { ApiProblem } from '@garboard/client/api-problem.ts';
 import { HeadlessMantineProvider } from '@mantine/core';
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import { RouterProvider } from '@tanstack/react-router';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { ApiProblem } from './api/api-problem.ts';
 import { router } from './routes.tsx';
 import './ui/print.css';
 

@@ -17,6 +17,7 @@ describe('the settings', () => {
     ['DATABASE_URL', 'keeper:secret', 'DATABASE_URL must be an address such as'],
     ['LOG_LEVEL', 'loud', 'LOG_LEVEL must be one of'],
     ['DEMO', 'maybe', 'DEMO must be yes or no'],
+    ['CONTACT_URL', 'https://boats.example', 'CONTACT_NAME, CONTACT_URL and CONTACT_EMAIL go together'],
   ])('are refused in words that name %s when it is %s', (name, value, words) => {
     expect(() => readConfig({ [name]: value })).toThrow(words);
   });

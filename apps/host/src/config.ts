@@ -1,5 +1,6 @@
 /** The environment, read in one place and nowhere else. */
 import path from 'node:path';
+import type { Contact } from '@garboard/api/deps.ts';
 
 export type Config = {
   readonly port: number;
@@ -10,6 +11,8 @@ export type Config = {
   readonly logLevel: string;
   /** Demo fleets on the first start. By default only on the program's own PostgreSQL. */
   readonly demo: boolean;
+  /** Shown in the API's document. Absent: whoever runs this server. */
+  readonly contact?: Contact;
 };
 
 const LOG_LEVELS: readonly string[] = ['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent'];
@@ -32,6 +35,15 @@ export function readConfig(env: NodeJS.ProcessEnv): Config {
     ...(databaseUrl && { databaseUrl }),
     dataDir: path.resolve(env.DATA_DIR ?? '.data'),
     logLevel,
+    ...contactOf(env),
     demo: env.DEMO ? env.DEMO === 'yes' : databaseUrl === undefined,
   };
+}
+
+/** All three or none: half a contact helps nobody. */
+function contactOf({ CONTACT_NAME, CONTACT_URL, CONTACT_EMAIL }: NodeJS.ProcessEnv): Pick<Config, 'contact'> {
+  if (!CONTACT_NAME && !CONTACT_URL && !CONTACT_EMAIL) return {};
+  if (!CONTACT_NAME || !CONTACT_EMAIL?.includes('@') || !URL.canParse(CONTACT_URL ?? ''))
+    throw new Error('CONTACT_NAME, CONTACT_URL and CONTACT_EMAIL go together: a name, an address and an e-mail');
+  return { contact: { name: CONTACT_NAME, url: CONTACT_URL ?? '', email: CONTACT_EMAIL } };
 }

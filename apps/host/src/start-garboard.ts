@@ -43,6 +43,7 @@ export async function startGarboard(config: Config, progress: Progress, asked: A
       log: (entry) => log.info(entry),
       dashboardDir: DASHBOARD_DIST,
       version: VERSION,
+      ...(config.contact && { contact: config.contact }),
     });
     const server = await listen(api.fetch, config.port, config.host);
     running.push(() => server.stop());

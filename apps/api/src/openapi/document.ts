@@ -1,16 +1,24 @@
 /** The served OpenAPI document: generated from the routes, with what they have in common said once. */
 import type { OpenAPIHono } from '@hono/zod-openapi';
-import type { ApiEnv } from '../deps.ts';
+import type { ApiEnv, Contact, Deps } from '../deps.ts';
 import { withWhatAllHaveInCommon } from './in-common.ts';
 
+/** In the order of the alphabet. */
 const TAGS = [
-  { name: 'Vessels', description: 'The register: boats, what they are doing, what happened to them.' },
-  { name: 'Items', description: 'Things aboard, the facts about them, and what follows from the facts.' },
-  { name: 'Due list', description: 'What is out of date across the fleet, and why.' },
   { name: 'Catalogue', description: 'The rules with their sources, the kinds of item, the schemes.' },
-  { name: 'Session', description: 'Whom a credential stands for.' },
+  { name: 'Due list', description: 'What is out of date across the fleet, and why.' },
+  { name: 'Items', description: 'Things aboard, the facts about them, and what follows from the facts.' },
   { name: 'Service', description: 'For whoever runs the program.' },
+  { name: 'Session', description: 'Whom a credential stands for.' },
+  { name: 'Vessels', description: 'The register: boats, what they are doing, what happened to them.' },
 ];
+
+/** Where nobody said who runs it. RFC 2142, section 5: every domain that takes mail has a postmaster; RFC 6761: nothing under localhost leaves the machine. */
+const SOMEBODY: Contact = {
+  name: 'Whoever runs this server',
+  url: 'http://localhost/docs',
+  email: 'postmaster@server.localhost',
+};
 
 const DESCRIPTION = `Keeps dates and records for a fleet of small craft: facts about things aboard, the rules that bear on them, and what is due when, with the reasoning.
 
@@ -18,9 +26,10 @@ This program keeps dates and records; it does not make a vessel safe. Flag state
 
 Every failure is an RFC 9457 problem whose \`type\` resolves to a page. Lists are keyset pages: follow \`nextCursor\` or the \`Link\` header.`;
 
+type About = Pick<Deps, 'version' | 'contact'>;
 type Document = ReturnType<OpenAPIHono<ApiEnv>['getOpenAPI31Document']>;
 
-export function openApiDocument(app: OpenAPIHono<ApiEnv>, version: string): Document {
+export function openApiDocument(app: OpenAPIHono<ApiEnv>, { version, contact = SOMEBODY }: About): Document {
   const registry = app.openAPIRegistry;
   registry.registerComponent('securitySchemes', 'apiKey', {
     type: 'http',
@@ -40,7 +49,7 @@ export function openApiDocument(app: OpenAPIHono<ApiEnv>, version: string): Docu
       title: 'Garboard',
       version,
       description: DESCRIPTION,
-      contact: { name: 'Whoever runs this server', url: '/docs' },
+      contact,
       license: { name: 'AGPL-3.0-or-later', url: 'https://www.gnu.org/licenses/agpl-3.0.html' },
     },
     servers: [{ url: '/', description: 'This server.' }],

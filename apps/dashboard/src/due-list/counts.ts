@@ -1,5 +1,5 @@
 /** Adding up the counts, law and advice apart. */
-import type { components } from '../generated/api.d.ts';
+import type { components } from '@garboard/client/generated/api.d.ts';
 
 export type WeightCounts = components['schemas']['WeightCounts'];
 export type StandingCounts = components['schemas']['StandingCounts'];

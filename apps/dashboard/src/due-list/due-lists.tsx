@@ -1,7 +1,7 @@
 /** The dated things, soonest first; then, apart, those with no date to go by. */
 import { useInfiniteQuery, useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
-import { whyItFailed } from '../api/api-problem.ts';
+import { whyItFailed } from '../api/why-it-failed.ts';
 import { strings } from '../strings/due-list.ts';
 import { Failed } from '../ui/failed.tsx';
 import { Waiting } from '../ui/waiting.tsx';

@@ -1,6 +1,7 @@
+import { answer, everyPage } from '@garboard/client/client.ts';
+import type { components, paths } from '@garboard/client/generated/api.d.ts';
 import { infiniteQueryOptions, queryOptions } from '@tanstack/react-query';
-import { answer, api, everyPage } from '../api/client.ts';
-import type { components, paths } from '../generated/api.d.ts';
+import { api } from '../api/client.ts';
 
 export type DueRow = components['schemas']['DueRow'];
 export type DueQuery = NonNullable<paths['/v1/due']['get']['parameters']['query']>;

@@ -1,7 +1,7 @@
 /** The fleet board: who needs somebody first, said, then drawn. */
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi } from '@tanstack/react-router';
-import { whyItFailed } from '../api/api-problem.ts';
+import { whyItFailed } from '../api/why-it-failed.ts';
 import { AsAt } from '../due-list/as-at.tsx';
 import { strings as dueStrings } from '../strings/due-list.ts';
 import { strings } from '../strings/fleet.ts';

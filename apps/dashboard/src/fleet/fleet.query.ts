@@ -1,6 +1,7 @@
+import { answer } from '@garboard/client/client.ts';
+import type { components } from '@garboard/client/generated/api.d.ts';
 import { queryOptions } from '@tanstack/react-query';
-import { answer, api } from '../api/client.ts';
-import type { components } from '../generated/api.d.ts';
+import { api } from '../api/client.ts';
 
 type Fleet = components['schemas']['Fleet'];
 export type FleetRow = components['schemas']['FleetRow'];

@@ -2,7 +2,7 @@
  * Where a vessel's marks are drawn so that none hides another. Marks closer than a mark is wide become one
  * stack, its kinds one above the other and a count beside it; stacks closer than a fingertip share one target.
  */
-import type { components } from '../generated/api.d.ts';
+import type { components } from '@garboard/client/generated/api.d.ts';
 import type { Scale } from './horizon-scale.ts';
 
 export type Mark = components['schemas']['HorizonMark'];

@@ -1,8 +1,10 @@
 /** Around every page: who is signed in, where to go, and what this program is not. */
+
+import { isStatus } from '@garboard/client/api-problem.ts';
 import { useQuery } from '@tanstack/react-query';
 import { Outlet, useRouterState } from '@tanstack/react-router';
 import { useEffect, useRef } from 'react';
-import { isStatus, whyItFailed } from '../api/api-problem.ts';
+import { whyItFailed } from '../api/why-it-failed.ts';
 import { countsQuery } from '../due-list/due.query.ts';
 import { sessionQuery } from '../organisation/session.query.ts';
 import { SignedOut } from '../organisation/signed-out.tsx';

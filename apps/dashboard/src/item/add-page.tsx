@@ -1,11 +1,14 @@
 /** The form that puts a thing aboard on her list. */
+
+import { ApiProblem, isStatus } from '@garboard/client/api-problem.ts';
+import { answer } from '@garboard/client/client.ts';
+import type { components } from '@garboard/client/generated/api.d.ts';
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { type FormEvent, useState } from 'react';
-import { ApiProblem, isStatus, whyItFailed } from '../api/api-problem.ts';
-import { answer, api } from '../api/client.ts';
+import { api } from '../api/client.ts';
+import { whyItFailed } from '../api/why-it-failed.ts';
 import { NotHere } from '../frame/not-here.tsx';
-import type { components } from '../generated/api.d.ts';
 import type { SchemeCode } from '../strings/codes.ts';
 import { strings } from '../strings/record.ts';
 import { strings as vesselStrings } from '../strings/vessel.ts';

@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
-import { whyItFailed } from '../api/api-problem.ts';
+import { whyItFailed } from '../api/why-it-failed.ts';
 import { explainQuery } from '../rule/rule.query.ts';
 import { type SchemeCode, weightWords } from '../strings/codes.ts';
 import { strings } from '../strings/record.ts';

@@ -1,5 +1,5 @@
 /** What somebody has typed so far about a fact; every box is text until it is sent. */
-import type { components } from '../generated/api.d.ts';
+import type { components } from '@garboard/client/generated/api.d.ts';
 import type { FactCode } from '../strings/codes.ts';
 import { strings } from '../strings/record.ts';
 import { formatDay, formatRecordedDate } from '../ui/calendar.ts';

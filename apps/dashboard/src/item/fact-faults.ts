@@ -1,5 +1,5 @@
 /** Brings each fault the API points at to the box it is about. */
-import type { Problem } from '../api/api-problem.ts';
+import type { Problem } from '@garboard/client/api-problem.ts';
 import type { Box, Faults } from './fact-draft.ts';
 
 const BOX_AT: Record<string, Box> = {

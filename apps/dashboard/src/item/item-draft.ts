@@ -1,6 +1,6 @@
 /** What somebody has typed so far about a thing aboard. */
-import type { Problem } from '../api/api-problem.ts';
-import type { components } from '../generated/api.d.ts';
+import type { Problem } from '@garboard/client/api-problem.ts';
+import type { components } from '@garboard/client/generated/api.d.ts';
 import { strings } from '../strings/record.ts';
 
 type NewItem = components['schemas']['NewItem'];

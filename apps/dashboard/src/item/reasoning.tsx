@@ -1,7 +1,7 @@
 /** Why a thing is due when it is: the sentence, what bound, what else counted, the facts, the source. */
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
-import { whyItFailed } from '../api/api-problem.ts';
+import { whyItFailed } from '../api/why-it-failed.ts';
 import { useMay } from '../organisation/may.ts';
 import { strings } from '../strings/item.ts';
 import { Failed } from '../ui/failed.tsx';

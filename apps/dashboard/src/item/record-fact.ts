@@ -1,5 +1,6 @@
-import { answer, api } from '../api/client.ts';
-import type { components } from '../generated/api.d.ts';
+import { answer } from '@garboard/client/client.ts';
+import type { components } from '@garboard/client/generated/api.d.ts';
+import { api } from '../api/client.ts';
 import type { NewFact } from './fact-draft.ts';
 
 export type RecordedFact = components['schemas']['RecordedFact'];

@@ -1,7 +1,9 @@
 /** Keeps what is typed until it is recorded; brings back each fault to its box. */
+
+import { ApiProblem } from '@garboard/client/api-problem.ts';
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { type FormEvent, useState } from 'react';
-import { ApiProblem, whyItFailed } from '../api/api-problem.ts';
+import { whyItFailed } from '../api/why-it-failed.ts';
 import { strings } from '../strings/record.ts';
 import { FaultSummary } from '../ui/fault-summary.tsx';
 import { BeforeRecording } from './before-recording.tsx';

@@ -1,8 +1,10 @@
 /** The form that records a fact, and afterwards what the fact changed. */
+
+import { isStatus } from '@garboard/client/api-problem.ts';
 import { useQueries, useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { useState } from 'react';
-import { isStatus, whyItFailed } from '../api/api-problem.ts';
+import { whyItFailed } from '../api/why-it-failed.ts';
 import { NotHere } from '../frame/not-here.tsx';
 import { strings } from '../strings/item.ts';
 import { strings as words } from '../strings/record.ts';

@@ -1,5 +1,5 @@
 /** A rule's source, with how far the figure was checked. */
-import type { components } from '../generated/api.d.ts';
+import type { components } from '@garboard/client/generated/api.d.ts';
 
 type Source = components['schemas']['Source'];
 

@@ -1,5 +1,6 @@
+import { answer } from '@garboard/client/client.ts';
 import { queryOptions } from '@tanstack/react-query';
-import { answer, api } from '../api/client.ts';
+import { api } from '../api/client.ts';
 
 /** Asked once: a form half filled in must not vanish because the window got the focus back. */
 export const sessionQuery = () =>

@@ -1,7 +1,9 @@
 /** One rule, as somebody in a yard reads it. */
+
+import { isStatus } from '@garboard/client/api-problem.ts';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
-import { isStatus, whyItFailed } from '../api/api-problem.ts';
+import { whyItFailed } from '../api/why-it-failed.ts';
 import { NotHere } from '../frame/not-here.tsx';
 import { itemKindsQuery } from '../item/catalogue.query.ts';
 import { strings } from '../strings/rule.ts';

@@ -1,7 +1,7 @@
 /** Every rule that a date can come from, by scheme, in words. */
 import { useQueries } from '@tanstack/react-query';
 import { getRouteApi } from '@tanstack/react-router';
-import { whyItFailed } from '../api/api-problem.ts';
+import { whyItFailed } from '../api/why-it-failed.ts';
 import { rulesQuery } from '../item/catalogue.query.ts';
 import { strings } from '../strings/rule.ts';
 import { Failed } from '../ui/failed.tsx';

@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
-import { whyItFailed } from '../api/api-problem.ts';
+import { whyItFailed } from '../api/why-it-failed.ts';
 import type { ItemKind } from '../item/catalogue.query.ts';
 import { emphasised } from '../item/emphasised.tsx';
 import { limitInWords } from '../item/explanation-words.ts';

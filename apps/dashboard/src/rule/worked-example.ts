@@ -1,5 +1,5 @@
 /** An invented thing aboard, on which a rule can be watched at work: a request to explain, made of what the rule reads. */
-import type { components } from '../generated/api.d.ts';
+import type { components } from '@garboard/client/generated/api.d.ts';
 import { addMonths } from '../ui/calendar.ts';
 
 export type Rule = components['schemas']['Rule'];

@@ -1,5 +1,5 @@
 /** Where work on a thing can hurt somebody: what must be heeded, and who it is for. Local law and the maker come first. */
-import type { components } from '../generated/api.d.ts';
+import type { components } from '@garboard/client/generated/api.d.ts';
 
 type ItemKind = components['schemas']['ItemKind'];
 

@@ -1,5 +1,5 @@
 /** The words for the API's codes. One place, so that another language is another file. */
-import type { components } from '../generated/api.d.ts';
+import type { components } from '@garboard/client/generated/api.d.ts';
 
 type Schemas = components['schemas'];
 export type StandingCode = Schemas['StandingCode'];

@@ -1,5 +1,5 @@
 /** Words of the rules and of each rule's page. */
-import type { components } from '../generated/api.d.ts';
+import type { components } from '@garboard/client/generated/api.d.ts';
 import { counted, sentenceCase } from '../ui/number-words.ts';
 import type { SchemeCode } from './codes.ts';
 

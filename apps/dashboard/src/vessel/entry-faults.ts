@@ -1,5 +1,5 @@
 /** Brings each fault of entering a vessel to the box it is about: hers, or that of one of her things. */
-import type { Problem } from '../api/api-problem.ts';
+import type { Problem } from '@garboard/client/api-problem.ts';
 import { strings } from '../strings/new-vessel.ts';
 import { isThingBox, type ThingDraft, type ThingFaults } from './thing-draft.ts';
 import { isVesselBox, type VesselFaults } from './vessel-draft.ts';

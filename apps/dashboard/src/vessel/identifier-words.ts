@@ -1,5 +1,5 @@
 /** Each of a vessel's identifiers as it is written, and what it says. */
-import type { components } from '../generated/api.d.ts';
+import type { components } from '@garboard/client/generated/api.d.ts';
 
 type Vessel = components['schemas']['Vessel'];
 export type IdentifierWords = { name: string; written: string; words: string };

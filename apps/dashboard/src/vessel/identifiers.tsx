@@ -1,4 +1,4 @@
-import type { components } from '../generated/api.d.ts';
+import type { components } from '@garboard/client/generated/api.d.ts';
 import { strings } from '../strings/vessel.ts';
 import { identifierWords } from './identifier-words.ts';
 

@@ -1,6 +1,7 @@
+import { ApiProblem } from '@garboard/client/api-problem.ts';
 import { Link, useNavigate } from '@tanstack/react-router';
 import { type FormEvent, useState } from 'react';
-import { ApiProblem, whyItFailed } from '../api/api-problem.ts';
+import { whyItFailed } from '../api/why-it-failed.ts';
 import type { ItemKind } from '../item/catalogue.query.ts';
 import type { Scheme } from '../rule/rule.query.ts';
 import { strings } from '../strings/new-vessel.ts';

@@ -1,7 +1,7 @@
 /** The page that enters a vessel. */
 import { useQueries } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
-import { whyItFailed } from '../api/api-problem.ts';
+import { whyItFailed } from '../api/why-it-failed.ts';
 import { itemKindsQuery } from '../item/catalogue.query.ts';
 import { useMay } from '../organisation/may.ts';
 import { schemesQuery } from '../rule/rule.query.ts';

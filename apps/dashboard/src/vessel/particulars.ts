@@ -1,5 +1,5 @@
 /** What a vessel is, in a few words. */
-import type { components } from '../generated/api.d.ts';
+import type { components } from '@garboard/client/generated/api.d.ts';
 import { formatDay } from '../ui/calendar.ts';
 
 type Vessel = components['schemas']['Vessel'];

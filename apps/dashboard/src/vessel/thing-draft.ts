@@ -1,5 +1,5 @@
 /** A template's things while somebody confirms them: which are aboard, and what they are called there. */
-import type { components } from '../generated/api.d.ts';
+import type { components } from '@garboard/client/generated/api.d.ts';
 import { strings } from '../strings/new-vessel.ts';
 import type { Template } from './template.query.ts';
 import { byZone } from './zones.ts';

@@ -1,8 +1,10 @@
 /** Enters a vessel and then what she has aboard. Where only the first was done, the next try does only the second. */
+
+import { answer } from '@garboard/client/client.ts';
+import type { components } from '@garboard/client/generated/api.d.ts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
-import { answer, api } from '../api/client.ts';
-import type { components } from '../generated/api.d.ts';
+import { api } from '../api/client.ts';
 import { useOnceKey } from '../item/use-once-key.ts';
 import type { Ticked } from './thing-draft.ts';
 

@@ -1,5 +1,5 @@
 /** What somebody has typed so far about a vessel that is not on the register yet. */
-import type { components } from '../generated/api.d.ts';
+import type { components } from '@garboard/client/generated/api.d.ts';
 import type { SchemeCode } from '../strings/codes.ts';
 import { strings } from '../strings/new-vessel.ts';
 

@@ -1,7 +1,7 @@
+import type { components } from '@garboard/client/generated/api.d.ts';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import type { DueRow } from '../due-list/due.query.ts';
-import type { components } from '../generated/api.d.ts';
 import { useMay } from '../organisation/may.ts';
 import { schemeWords } from '../strings/codes.ts';
 import { strings as itemStrings } from '../strings/item.ts';

@@ -1,7 +1,9 @@
 /** One vessel: what must happen before anybody uses her, then every thing aboard by place. */
+
+import { isStatus } from '@garboard/client/api-problem.ts';
 import { useQueries } from '@tanstack/react-query';
 import { getRouteApi } from '@tanstack/react-router';
-import { isStatus, whyItFailed } from '../api/api-problem.ts';
+import { whyItFailed } from '../api/why-it-failed.ts';
 import { type DueRow, vesselDueQuery } from '../due-list/due.query.ts';
 import { NotHere } from '../frame/not-here.tsx';
 import type { Item } from '../item/item.query.ts';

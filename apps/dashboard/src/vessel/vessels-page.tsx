@@ -1,7 +1,7 @@
 /** The register, plainly: each vessel and how her things stand. */
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
-import { whyItFailed } from '../api/api-problem.ts';
+import { whyItFailed } from '../api/why-it-failed.ts';
 import { countAdvice, countAll, countBinding } from '../due-list/counts.ts';
 import { type FleetRow, fleetQuery } from '../fleet/fleet.query.ts';
 import { useMay } from '../organisation/may.ts';

@@ -1,5 +1,4 @@
-import type { components } from '../generated/api.d.ts';
-import { strings } from '../strings/frame.ts';
+import type { components } from './generated/api.d.ts';
 
 export type Problem = components['schemas']['Problem'];
 
@@ -16,9 +15,4 @@ export class ApiProblem extends Error {
 
 export function isStatus(error: unknown, status: number): boolean {
   return error instanceof ApiProblem && error.problem.status === status;
-}
-
-/** What went wrong, for the reader. A browser's own message ("Failed to fetch") tells nobody anything. */
-export function whyItFailed(error: unknown): string {
-  return error instanceof ApiProblem ? error.message : strings.unreachable;
 }
