@@ -1,9 +1,15 @@
-/** Whoever works out the due dates of stored items: one text (`YYYY-MM-DD`) for each obligation, in the catalogue's order. */
+/** Whoever works out the due dates of stored items and hands each over as text (`YYYY-MM-DD`), in the catalogue's order. */
 import type { StoredItem } from './stored-items.ts';
+
+export type Take = (date: string) => void;
 
 export type Contender = {
   readonly name: string;
-  /** How many times faster than it the engine is meant to be; absent for the engine itself. */
+  /** How many times slower than the compiled rules it is meant to be; absent where nothing is promised. */
   readonly goal?: number;
-  readonly dueDates: (item: StoredItem) => readonly string[];
+  /** Where it works on something else than the rows as they are stored, that is laid out here, off the clock. */
+  readonly before?: (items: readonly StoredItem[]) => void;
+  readonly work: (items: readonly StoredItem[], take: Take) => void;
+  /** Where it does not end in text, its dates are handed over here, off the clock. */
+  readonly after?: (take: Take) => void;
 };

@@ -1,5 +1,5 @@
 /** Contenders on the same items, in alternating rounds: what is compared is always of the same round. */
-import type { Contender } from './contender.ts';
+import type { Contender, Take } from './contender.ts';
 import type { StoredItem } from './stored-items.ts';
 
 export type Round = { readonly seconds: number; readonly heapGrowthMb: number; readonly rssMb: number };
@@ -33,28 +33,29 @@ function orderOf(round: number, count: number): readonly number[] {
   return round % 2 === 0 ? order : order.reverse();
 }
 
-function run({ dueDates }: Contender, items: readonly StoredItem[]): { figures: Round; checksum: string } {
+function run({ before, work, after }: Contender, items: readonly StoredItem[]): { figures: Round; checksum: string } {
+  const sum = checksum();
+  before?.(items);
   globalThis.gc?.();
-  const heap = process.memoryUsage().heapUsed;
+  const memory = process.memoryUsage();
   const start = performance.now();
-  const answers = items.map(dueDates);
+  work(items, sum.take);
   const seconds = (performance.now() - start) / 1000;
-  const after = process.memoryUsage();
+  const now = process.memoryUsage();
+  after?.(sum.take);
   return {
-    figures: { seconds, heapGrowthMb: (after.heapUsed - heap) / 2 ** 20, rssMb: after.rss / 2 ** 20 },
-    checksum: checksumOf(answers),
+    figures: { seconds, heapGrowthMb: (now.heapUsed - memory.heapUsed) / 2 ** 20, rssMb: now.rss / 2 ** 20 },
+    checksum: sum.text(),
   };
 }
 
-/** FNV-1a over every text in order. */
-function checksumOf(answers: readonly (readonly string[])[]): string {
+/** FNV-1a over every date in order, as they come: nobody has to keep them. */
+function checksum(): { take: Take; text: () => string } {
   let hash = 0x811c9dc5;
-  for (const dates of answers) {
-    for (const character of `${dates.join(',')};`) {
-      hash = Math.imul(hash ^ character.charCodeAt(0), 0x01000193) >>> 0;
-    }
-  }
-  return hash.toString(16);
+  const take: Take = (date) => {
+    for (let at = 0; at < date.length; at++) hash = Math.imul(hash ^ date.charCodeAt(at), 0x01000193);
+  };
+  return { take, text: () => (hash >>> 0).toString(16) };
 }
 
 export type Spread = { readonly median: number; readonly least: number; readonly most: number };

@@ -3,7 +3,8 @@
  * would do that knows these few clauses only, has no explanation and takes every fact as it comes.
  */
 import type { Capacity } from '@garboard/domain/item/fact.ts';
-import type { BenchKind, StoredFact, StoredItem } from './stored-items.ts';
+import type { Contender } from './contender.ts';
+import type { BenchKind, StoredFactRow } from './stored-items.ts';
 
 export type Calendar<Date> = {
   /** The first and the last day that `2024-03` or `2024-03-18` can mean. */
@@ -15,11 +16,14 @@ export type Calendar<Date> = {
   readonly text: (date: Date) => string;
 };
 
-export function byHand<Date>(calendar: Calendar<Date>): (item: StoredItem) => readonly string[] {
-  return ({ kind, facts }) => RULES[kind](facts, calendar as Calendar<unknown>);
+export function byHand<Date>(calendar: Calendar<Date>): Contender['work'] {
+  return (items, take) => {
+    for (const { kind, facts } of items)
+      for (const date of RULES[kind](facts, calendar as Calendar<unknown>)) take(date);
+  };
 }
 
-type Rules = <Date>(facts: readonly StoredFact[], calendar: Calendar<Date>) => readonly string[];
+type Rules = <Date>(facts: readonly StoredFactRow[], calendar: Calendar<Date>) => readonly string[];
 
 const RULES: Record<BenchKind, Rules> = {
   gas_hose: (facts, calendar) => {
@@ -52,10 +56,11 @@ function later<Date>(text: string, months: number, calendar: Calendar<Date>): st
 }
 
 /** The latest on record; ISO texts sort as their days do. */
-function dateOf(facts: readonly StoredFact[], fact: StoredFact['fact'], by?: Capacity): string {
+function dateOf(facts: readonly StoredFactRow[], fact: StoredFactRow['fact'], by?: Capacity): string {
   let latest = '';
   for (const each of facts) {
-    if (each.fact === fact && (by === undefined || each.by === by) && each.on > latest) latest = each.on;
+    const isMeant = each.fact === fact && (by === undefined || each.done_by?.capacity === by);
+    if (isMeant && each.on_text > latest) latest = each.on_text;
   }
   return latest;
 }

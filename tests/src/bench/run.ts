@@ -1,7 +1,8 @@
 /** `npm run bench [-- COUNT | --full]`: the rules engine beside date libraries doing the same rules; written to docs/bench.md. */
 import { DATE_FNS, RRULE_LUXON, TEMPORAL } from './calendars.ts';
+import { COLUMNS_ALONE, COMPILED } from './compiled.ts';
 import type { Contender } from './contender.ts';
-import { engineDueDates } from './engine.ts';
+import { EXPLAINING } from './engine.ts';
 import { measure } from './measure.ts';
 import { byHand } from './rules-by-hand.ts';
 import { storedItems } from './stored-items.ts';
@@ -11,10 +12,12 @@ const FULL = 600_000;
 const DEFAULT = 20_000;
 
 const CONTENDERS: readonly Contender[] = [
-  { name: 'the engine, every date explained', dueDates: engineDueDates },
-  { name: 'rrule 2.8.1 and luxon 3.7.2', goal: 120, dueDates: byHand(RRULE_LUXON) },
-  { name: 'temporal-polyfill 1.0.8', goal: 30, dueDates: byHand(TEMPORAL) },
-  { name: 'date-fns 4.4.0', goal: 12, dueDates: byHand(DATE_FNS) },
+  COMPILED,
+  COLUMNS_ALONE,
+  EXPLAINING,
+  { name: 'rrule 2.8.1 and luxon 3.7.2', goal: 120, work: byHand(RRULE_LUXON) },
+  { name: 'temporal-polyfill 1.0.8', goal: 30, work: byHand(TEMPORAL) },
+  { name: 'date-fns 4.4.0', goal: 12, work: byHand(DATE_FNS) },
 ];
 
 const [asked] = process.argv.slice(2);

@@ -6,59 +6,76 @@
  */
 export type Day = number & { readonly __day: never };
 
-const ISO_DAY = /^\d{4}-\d{2}-\d{2}$/;
-
-/** Days from 1 March of the year 0 to 1 January 1970: counted from March, a leap day comes last. */
-const TO_1970 = 719_468;
 const FOUR_CENTURIES = 146_097;
+/**
+ * Counted from 1 March, so that a leap day comes last, and from so long ago that no number is below nought:
+ * then `| 0` rounds down, and the compiler makes whole-number divisions of it, several times as fast.
+ */
+const ERAS_BEFORE = 1000;
+const YEARS_BEFORE = ERAS_BEFORE * 400;
+/** Days from there to 1 January 1970. */
+const TO_1970 = ERAS_BEFORE * FOUR_CENTURIES + 719_468;
 
 export type DateOfDay = { readonly year: number; readonly month: number; readonly dayOfMonth: number };
 
 /** The day made of a year, a month (1 to 12) and a day of the month; a day or month past the end rolls over. */
 export function dayOf(year: number, month: number, dayOfMonth: number): Day {
-  const fromMarch = year * 12 + month - 3;
-  const years = Math.floor(fromMarch / 12);
-  const era = Math.floor(years / 400);
+  const fromMarch = (year + YEARS_BEFORE) * 12 + month - 3;
+  const years = (fromMarch / 12) | 0;
+  const era = (years / 400) | 0;
   const ofEra = years - era * 400;
-  const before = Math.floor((153 * (fromMarch - years * 12) + 2) / 5);
-  const days = ofEra * 365 + Math.floor(ofEra / 4) - Math.floor(ofEra / 100) + before + dayOfMonth - 1;
+  const before = ((153 * (fromMarch - years * 12) + 2) / 5) | 0;
+  const days = ofEra * 365 + ((ofEra / 4) | 0) - ((ofEra / 100) | 0) + before + dayOfMonth - 1;
   return (era * FOUR_CENTURIES + days - TO_1970) as Day;
 }
 
 /** Its year, month (1 to 12) and day of the month. */
 export function dateOfDay(day: Day): DateOfDay {
   const shifted = day + TO_1970;
-  const era = Math.floor(shifted / FOUR_CENTURIES);
+  const era = (shifted / FOUR_CENTURIES) | 0;
   const ofEra = shifted - era * FOUR_CENTURIES;
-  const leapDays = Math.floor(ofEra / 1460) - Math.floor(ofEra / 36_524) + Math.floor(ofEra / 146_096);
-  const years = Math.floor((ofEra - leapDays) / 365);
-  const ofYear = ofEra - (years * 365 + Math.floor(years / 4) - Math.floor(years / 100));
-  const fromMarch = Math.floor((5 * ofYear + 2) / 153);
+  const leapDays = ((ofEra / 1460) | 0) - ((ofEra / 36_524) | 0) + ((ofEra / 146_096) | 0);
+  const years = ((ofEra - leapDays) / 365) | 0;
+  const ofYear = ofEra - (years * 365 + ((years / 4) | 0) - ((years / 100) | 0));
+  const fromMarch = ((5 * ofYear + 2) / 153) | 0;
   const month = fromMarch < 10 ? fromMarch + 3 : fromMarch - 9;
   return {
-    year: era * 400 + years + (month <= 2 ? 1 : 0),
+    year: era * 400 + years + (month <= 2 ? 1 : 0) - YEARS_BEFORE,
     month,
-    dayOfMonth: ofYear - Math.floor((153 * fromMarch + 2) / 5) + 1,
+    dayOfMonth: ofYear - (((153 * fromMarch + 2) / 5) | 0) + 1,
   };
 }
 
 /** Reads `YYYY-MM-DD`. `null` when it is not a real day: `2026-02-30` is not. */
 export function parseDay(text: string): Day | null {
-  if (!ISO_DAY.test(text)) return null;
-  const day = dayOf(Number(text.slice(0, 4)), Number(text.slice(5, 7)), Number(text.slice(8, 10)));
-  return formatDay(day) === text ? day : null;
+  if (text.length !== 10 || text[4] !== '-' || text[7] !== '-') return null;
+  const year = digitsIn(text, 0, 4);
+  const month = digitsIn(text, 5, 7);
+  const dayOfMonth = digitsIn(text, 8, 10);
+  if (year < 0 || month < 1 || month > 12 || dayOfMonth < 1) return null;
+  const day = dayOf(year, month, dayOfMonth);
+  return dayOfMonth > 28 && day >= dayOf(year, month + 1, 1) ? null : day;
+}
+
+/** The number that the digits of `text` from one place up to another make; -1 where something else stands there. */
+export function digitsIn(text: string, from: number, to: number): number {
+  let number = 0;
+  for (let at = from; at < to; at++) {
+    const digit = text.charCodeAt(at) - 48;
+    if (!(digit >= 0 && digit <= 9)) return -1;
+    number = number * 10 + digit;
+  }
+  return number;
 }
 
 /** `YYYY-MM-DD`. */
 export function formatDay(day: Day): string {
   if (!Number.isSafeInteger(day)) throw new RangeError(`not a day: ${day}`);
   const { year, month, dayOfMonth } = dateOfDay(day);
-  return `${padded(year, 4)}-${padded(month, 2)}-${padded(dayOfMonth, 2)}`;
+  return `${String(year).padStart(4, '0')}-${TWO_DIGITS[month]}-${TWO_DIGITS[dayOfMonth]}`;
 }
 
-function padded(number: number, length: number): string {
-  return String(number).padStart(length, '0');
-}
+const TWO_DIGITS = Array.from({ length: 32 }, (_, number) => String(number).padStart(2, '0'));
 
 export function addDays(day: Day, days: number): Day {
   return (day + days) as Day;

@@ -4,7 +4,8 @@ import type { VesselEvent, VesselEventKind } from '../vessel/situation.ts';
 import { isKnown } from './facts-on-record.ts';
 import type { Cut } from './unit-aboard.ts';
 
-const APPOINTMENTS: ReadonlySet<VesselEventKind> = new Set([
+/** What stays ahead until it is held. */
+export const APPOINTMENTS: ReadonlySet<VesselEventKind> = new Set([
   'inspection',
   'haul_out',
   'liferaft_service',

@@ -4,7 +4,7 @@ import type { Fact } from './fact.ts';
 import { dayOfFact } from './facts-on-record.ts';
 
 /** House figure, no source: what is renewed runs out about then; what is new runs longer. */
-const NEAR_MONTHS = 6;
+export const NEAR_MONTHS = 6;
 
 /** Read before the act, or shown to run out before it or within half a year after it. */
 export function isOfWhatWasRenewed(print: Fact, act: Fact): boolean {

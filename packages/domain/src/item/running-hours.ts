@@ -19,17 +19,21 @@ export type Projection =
 export function hourReadings(facts: readonly Fact[]): readonly MeterReading[] {
   const readings: MeterReading[] = [];
   for (const { fact, outcome, on, reading, id } of facts) {
-    if (fact !== 'meter' || outcome !== 'passed' || reading?.unit !== 'hours') continue;
-    const last = readings.at(-1);
-    if (last && last.day === on.first) {
-      if (reading.value > last.hours)
-        readings[readings.length - 1] = { day: on.first, hours: reading.value, factId: id };
-      continue;
-    }
-    if (last && reading.value < last.hours) readings.length = 0;
-    readings.push({ day: on.first, hours: reading.value, factId: id });
+    if (fact === 'meter' && outcome === 'passed' && reading?.unit === 'hours')
+      withReading(readings, { day: on.first, hours: reading.value, factId: id });
   }
   return readings;
+}
+
+/** Adds the next reading to those before it. */
+export function withReading(readings: MeterReading[], next: MeterReading): void {
+  const last = readings.at(-1);
+  if (last && last.day === next.day) {
+    if (next.hours > last.hours) readings[readings.length - 1] = next;
+    return;
+  }
+  if (last && next.hours < last.hours) readings.length = 0;
+  readings.push(next);
 }
 
 /** The first day on which `hours` more than on `since` will have been run. */

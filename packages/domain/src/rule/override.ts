@@ -34,21 +34,26 @@ export type Override = {
   readonly ended: { readonly on: Day; readonly recordedAt: string } | null;
 };
 
-/** The one that counts: the item's own before the vessel's, then the latest to take effect, then the latest entry. */
+/** The one that counts: of those in force, the one that goes first. */
 export function overrideInForce(
   overrides: readonly Override[],
   { ruleId, duty }: Pick<Override, 'ruleId' | 'duty'>,
   cut: Cut,
 ): Override | undefined {
-  return overrides
-    .filter((each) => each.ruleId === ruleId && each.duty === duty && isInForce(each, cut))
-    .sort(
-      (a, b) =>
-        Number(b.itemId !== null) - Number(a.itemId !== null) ||
-        b.from - a.from ||
-        Date.parse(b.recordedAt) - Date.parse(a.recordedAt) ||
-        (a.id < b.id ? 1 : -1),
-    )[0];
+  return inOrderOfPrecedence(
+    overrides.filter((each) => each.ruleId === ruleId && each.duty === duty && isInForce(each, cut)),
+  )[0];
+}
+
+/** The item's own before the vessel's, then the latest to take effect, then the latest entry. */
+export function inOrderOfPrecedence(overrides: readonly Override[]): readonly Override[] {
+  return overrides.toSorted(
+    (a, b) =>
+      Number(b.itemId !== null) - Number(a.itemId !== null) ||
+      b.from - a.from ||
+      Date.parse(b.recordedAt) - Date.parse(a.recordedAt) ||
+      (a.id < b.id ? 1 : -1),
+  );
 }
 
 function isInForce({ from, recordedAt, ended }: Override, { asOf, knownAt }: Cut): boolean {

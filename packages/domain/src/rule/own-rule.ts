@@ -65,10 +65,9 @@ export type OwnRuleVersion = {
  * Of each rule the version in force on the day asked, by what was known then: the last recorded of those that
  * have taken effect. It says how things are from its day on, so it also stands in for what was planned before.
  */
-function ownRulesInForce<Version extends Pick<OwnRuleVersion, 'ruleId' | 'number' | 'takesEffectOn' | 'recordedAt'>>(
-  versions: readonly Version[],
-  { asOf, knownAt }: Cut,
-): readonly Version[] {
+export function ownRulesInForce<
+  Version extends Pick<OwnRuleVersion, 'ruleId' | 'number' | 'takesEffectOn' | 'recordedAt'>,
+>(versions: readonly Version[], { asOf, knownAt }: Cut): readonly Version[] {
   const day = asOf ?? Number.POSITIVE_INFINITY;
   const begun = versions.filter((each) => each.takesEffectOn <= day && isKnown(each.recordedAt, knownAt));
   const last = new Map<string, Version>();
@@ -91,7 +90,8 @@ export function ownRulesFor(kind: ItemKindId, vessel: OfVessel, cut: Cut): reado
   );
 }
 
-function bearsOn(vessels: OwnRuleVessels, { id, schemes }: Omit<OfVessel, 'ownRules'>): boolean {
+/** Whether she is one of them. */
+export function bearsOn(vessels: OwnRuleVessels, { id, schemes }: Omit<OfVessel, 'ownRules'>): boolean {
   switch (vessels.which) {
     case 'all':
       return true;

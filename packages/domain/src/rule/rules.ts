@@ -82,7 +82,12 @@ export function suspendingRules(schemes: readonly SchemeId[]): readonly Rule[] {
   return SUSPENDING.filter(({ scheme }) => schemes.includes(scheme));
 }
 
+/** Whether the scheme applies to every vessel without being chosen. */
+export function isAlways(scheme: SchemeId): boolean {
+  return ALWAYS.has(scheme);
+}
+
 /** The rules that the schemes put on a kind, with those of every scheme that always applies; in catalogue order. */
 export function rulesFor(kind: ItemKindId, schemes: readonly SchemeId[]): readonly Rule[] {
-  return (BY_KIND.get(kind) ?? []).filter(({ scheme }) => ALWAYS.has(scheme) || schemes.includes(scheme));
+  return (BY_KIND.get(kind) ?? []).filter(({ scheme }) => isAlways(scheme) || schemes.includes(scheme));
 }

@@ -1,0 +1,84 @@
+/** An item's facts in columns: words as codes, texts as days. */
+import { type Day, parseDay } from '../../calendar/day.ts';
+import { firstDayOf, lastDayFrom } from '../../calendar/recorded-date.ts';
+import { actCode, capacityCode, factCode, NO_DAY, NONE, outcomeCode, testCode } from './codes.ts';
+import type { StoredFact } from './fill-columns.ts';
+import { withRoom } from './grow.ts';
+import type { ItemColumns } from './item-columns.ts';
+
+/** Facts put in order of day and then of id, in lists that are used again. */
+export function inOrderOfDay() {
+  const facts: StoredFact[] = [];
+  const days: number[] = [];
+  const comesBefore = (day: number, { id }: StoredFact, at: number) =>
+    day - (days[at] as number) < 0 || (day === days[at] && id < (facts[at] as StoredFact).id);
+  return (all: readonly StoredFact[]): { facts: readonly StoredFact[]; days: readonly number[]; count: number } => {
+    for (let next = 0; next < all.length; next++) {
+      const fact = all[next] as StoredFact;
+      const day = placeInTime(fact);
+      let at = next;
+      for (; at > 0 && comesBefore(day, fact, at - 1); at--) {
+        facts[at] = facts[at - 1] as StoredFact;
+        days[at] = days[at - 1] as number;
+      }
+      facts[at] = fact;
+      days[at] = day;
+    }
+    return { facts, days, count: all.length };
+  };
+}
+
+/** The same as `dayOfFact`. */
+function placeInTime({ fact, on, readOn }: StoredFact): number {
+  if (readOn !== null && (fact === 'printed_expiry' || fact === 'manufactured')) return dayIn(readOn);
+  const first = firstIn(on);
+  return fact === 'printed_expiry' ? lastDayFrom(first, on) : first;
+}
+
+type Ordered = ReturnType<ReturnType<typeof inOrderOfDay>>;
+
+/** Answers with the row after the last. */
+export function fillFacts(ordered: Ordered, from: number, columns: ItemColumns): number {
+  columns.facts = withRoom(columns.facts, columns.facts.day, from + ordered.count);
+  for (let at = 0; at < ordered.count; at++) fillFact(at, from, ordered, columns);
+  return from + ordered.count;
+}
+
+function fillFact(at: number, from: number, ordered: Ordered, { facts }: ItemColumns): void {
+  const stored = ordered.facts[at] as StoredFact;
+  const row = from + at;
+  const fact = factCode(stored.fact);
+  const test = testCode(stored.test);
+  const first = firstIn(stored.on);
+  facts.fact[row] = fact;
+  facts.test[row] = test;
+  facts.act[row] = actCode(fact, test);
+  facts.outcome[row] = outcomeCode(stored.outcome);
+  facts.capacity[row] = capacityCode(stored.capacity);
+  facts.first[row] = first;
+  facts.last[row] = lastDayFrom(first, stored.on);
+  facts.day[row] = ordered.days[at] as number;
+  facts.until[row] = stored.until === null ? NO_DAY : dayIn(stored.until);
+  facts.readOn[row] = stored.readOn === null ? NO_DAY : dayIn(stored.readOn);
+  facts.hours[row] = stored.hours ?? Number.NaN;
+  facts.recordedAt[row] = stored.recordedAt;
+  facts.corrects[row] = stored.corrects === null ? NONE : rowOf(stored.corrects, from, ordered);
+}
+
+/** `NONE` where it names no fact of this item. */
+function rowOf(id: string, from: number, { facts, count }: Ordered): number {
+  for (let at = 0; at < count; at++) if ((facts[at] as StoredFact).id === id) return from + at;
+  return NONE;
+}
+
+function firstIn(text: string): Day {
+  const day = firstDayOf(text);
+  if (day === null) throw new Error(`no date: ${text}`);
+  return day;
+}
+
+function dayIn(text: string): Day {
+  const day = parseDay(text);
+  if (day === null) throw new Error(`no day: ${text}`);
+  return day;
+}
