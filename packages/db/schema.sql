@@ -331,6 +331,48 @@ create policy own_organisation on rule_change
   with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
 grant insert, select on rule_change to garboard_app;
 
+create table saved_view (
+  organisation_id uuid not null,
+  id uuid not null,
+  name text not null,
+  page text not null,
+  filters jsonb not null,
+  owner_id uuid,
+  saved_by text not null,
+  created_at timestamp with time zone not null,
+  removed_at timestamp with time zone,
+  version integer not null default 1,
+  constraint saved_view_pkey PRIMARY KEY (organisation_id, id),
+  constraint saved_view_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id),
+  constraint saved_view_name_check CHECK ((name <> ''::text)),
+  constraint saved_view_page_check CHECK ((page = ANY (ARRAY['fleet'::text, 'due'::text])))
+);
+CREATE INDEX saved_view_by_name ON public.saved_view USING btree (organisation_id, name, id);
+alter table saved_view enable row level security;
+alter table saved_view force row level security;
+create policy own_organisation on saved_view
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select, update on saved_view to garboard_app;
+
+create table season (
+  organisation_id uuid not null,
+  starts text,
+  ends text,
+  version integer not null,
+  constraint season_pkey PRIMARY KEY (organisation_id),
+  constraint season_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id),
+  constraint season_check CHECK (((starts IS NULL) = (ends IS NULL))),
+  constraint season_ends_check CHECK ((ends ~ '^\d{2}-\d{2}$'::text)),
+  constraint season_starts_check CHECK ((starts ~ '^\d{2}-\d{2}$'::text))
+);
+alter table season enable row level security;
+alter table season force row level security;
+create policy own_organisation on season
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select, update on season to garboard_app;
+
 create table session (
   organisation_id uuid not null,
   id uuid not null,

@@ -14,7 +14,9 @@ import { listObligationsRoute } from './item/list-obligations.route.ts';
 import { recordFactRoute } from './item/record-fact.route.ts';
 import { recordFactsRoute } from './item/record-facts.route.ts';
 import { endSessionRoute } from './organisation/end-session.route.ts';
+import { getSeasonRoute } from './organisation/get-season.route.ts';
 import { getSessionRoute } from './organisation/get-session.route.ts';
+import { setSeasonRoute } from './organisation/set-season.route.ts';
 import { endOverrideRoute } from './rule/end-override.route.ts';
 import { getOverrideRoute } from './rule/get-override.route.ts';
 import { getRuleRoute } from './rule/get-rule.route.ts';
@@ -23,6 +25,11 @@ import { listOverridesRoute } from './rule/list-overrides.route.ts';
 import { listRulesRoute } from './rule/list-rules.route.ts';
 import { listSchemesRoute } from './rule/list-schemes.route.ts';
 import { setOverrideRoute } from './rule/set-override.route.ts';
+import { changeViewRoute } from './saved-view/change-view.route.ts';
+import { getSavedViewRoute } from './saved-view/get-saved-view.route.ts';
+import { listSavedViewsRoute } from './saved-view/list-saved-views.route.ts';
+import { removeViewRoute, restoreViewRoute } from './saved-view/remove-view.route.ts';
+import { saveViewRoute } from './saved-view/save-view.route.ts';
 import { changeVesselRoute } from './vessel/change-vessel.route.ts';
 import { createVesselRoute } from './vessel/create-vessel.route.ts';
 import { getVesselRoute } from './vessel/get-vessel.route.ts';
@@ -55,6 +62,14 @@ export const OPERATIONS = [
   listObligationsRoute,
   listDueRoute,
   listFleetRoute,
+  getSeasonRoute,
+  setSeasonRoute,
+  listSavedViewsRoute,
+  saveViewRoute,
+  getSavedViewRoute,
+  changeViewRoute,
+  removeViewRoute,
+  restoreViewRoute,
   explainRoute,
   listRulesRoute,
   getRuleRoute,

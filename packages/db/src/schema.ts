@@ -150,6 +150,19 @@ export type RuleChangeTable = {
   finished_at: ColumnType<Date | null, Date | string | null, Date | string | null>;
 };
 
+export type SavedViewTable = {
+  organisation_id: string;
+  id: string;
+  name: string;
+  page: string;
+  filters: Json<Record<string, string>>;
+  owner_id: string | null;
+  saved_by: string;
+  created_at: Instant;
+  removed_at: ColumnType<Date | null, string | null, string | null>;
+  version: number;
+};
+
 export type ObligationTable = {
   organisation_id: string;
   item_id: string;
@@ -184,6 +197,8 @@ export type Database = {
   own_rule_version: OwnRuleVersionTable;
   rule_change: RuleChangeTable;
   obligation: ObligationTable;
+  season: { organisation_id: string; starts: string | null; ends: string | null; version: number };
+  saved_view: SavedViewTable;
   day_count: { organisation_id: string; overdue_after: string; due_on: string; weight: string; n: number };
   vessel_standing: {
     organisation_id: string;

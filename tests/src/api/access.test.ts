@@ -50,6 +50,14 @@ const MAY: Record<string, readonly Role[]> = {
   listObligations: EVERYBODY,
   listDue: EVERYBODY,
   listFleet: EVERYBODY,
+  getSeason: EVERYBODY,
+  setSeason: KEEPERS,
+  listSavedViews: EVERYBODY,
+  saveView: RECORDERS,
+  getSavedView: EVERYBODY,
+  changeView: RECORDERS,
+  removeView: RECORDERS,
+  restoreView: RECORDERS,
   explainDueDates: EVERYBODY,
   listRules: EVERYBODY,
   getRule: EVERYBODY,
@@ -67,7 +75,8 @@ const MAY: Record<string, readonly Role[]> = {
 /** The operation on those things, with the document's own example as the body. */
 function ask<Body>({ method, path, operation }: Asked, things: Things, headers: Headed): Promise<Told<Body>> {
   const body = exampleOf(operation);
-  const json: Headed = body === undefined ? {} : { 'content-type': 'application/json', 'if-match': '"1"' };
+  const version: Headed = method === 'GET' ? {} : { 'if-match': '"1"' };
+  const json: Headed = body === undefined ? version : { 'content-type': 'application/json', ...version };
   return tell<Body>(app.request, method, addressOf(path, things), { ...json, ...headers }, body);
 }
 
@@ -86,7 +95,8 @@ describe('the access matrix', () => {
     const allowed: Role[] = [];
     for (const role of ROLES) {
       const { status } = await ask(asked, await thingsOf(owner), bearer(await owner.organisation.key(role)));
-      expect([200, 201, 403]).toContain(status);
+      // 412: let in, but what there is only one of was changed by the role before.
+      expect([200, 201, 403, 412]).toContain(status);
       if (status !== 403) allowed.push(role);
     }
     expect(allowed).toEqual(MAY[name]);

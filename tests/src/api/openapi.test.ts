@@ -162,7 +162,7 @@ function possibleProblems(method: string, path: string, operation: Operation, to
     412: takes('header', 'If-Match'),
     413: operation.requestBody !== undefined,
     415: operation.requestBody !== undefined,
-    422: operation.requestBody !== undefined || takes('query'),
+    422: operation.requestBody !== undefined || takes('query') || takes('header', 'Idempotency-Key'),
     428: takes('header', 'If-Match') && told.description.includes('`If-Match` is required'),
     500: signedIn,
     503: signedIn || path === '/readyz',

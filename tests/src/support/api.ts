@@ -30,6 +30,8 @@ export type Client = {
   get<Body>(path: string, headers?: Headed): Promise<Told<Body>>;
   post<Body>(path: string, body: unknown, headers?: Headed): Promise<Told<Body>>;
   patch<Body>(path: string, body: unknown, headers?: Headed): Promise<Told<Body>>;
+  put<Body>(path: string, body: unknown, headers?: Headed): Promise<Told<Body>>;
+  delete<Body>(path: string, headers?: Headed): Promise<Told<Body>>;
   /** Somebody with another role in the same organisation. */
   as(role: Role): Promise<Client>;
   /** The same credential at another app. */
@@ -55,6 +57,8 @@ function clientOf(home: TestOrganisation, authorization: string, send: Send): Cl
     get: (path, headers = {}) => ask('GET', path, headers),
     post: (path, body, headers = {}) => ask('POST', path, { ...json, ...headers }, body),
     patch: (path, body, headers = {}) => ask('PATCH', path, { ...json, ...headers }, body),
+    put: (path, body, headers = {}) => ask('PUT', path, { ...json, ...headers }, body),
+    delete: (path, headers = {}) => ask('DELETE', path, headers),
     as: (other) => signedIn(other, home, send),
     at: (elsewhere) => clientOf(home, authorization, elsewhere),
   };

@@ -2,8 +2,10 @@
  * Every operation of the served document, and how to ask it about real things. The tests that are made from the
  * document use this; a new operation comes in by itself, and a new parameter of a path needs a thing here.
  */
+import { saveView } from '@garboard/actions/saved-view/save-view.ts';
 import type { Operation } from '@garboard/api/openapi/conforms.test-support.ts';
 import { type Client, document } from './api.ts';
+import { accepted } from './organisation.ts';
 import { anItem, anOverride, aVessel } from './vessels.ts';
 
 export type Asked = {
@@ -37,7 +39,9 @@ export async function thingsOf(client: Client): Promise<Things> {
   const vessel = await aVessel(ctx, ['solas']);
   const { item } = await anItem(ctx, vessel.id, 'liferaft');
   const override = await anOverride(ctx, vessel.id);
-  return { vesselId: vessel.id, itemId: item.id, overrideId: override.id, ...CATALOGUE };
+  const ours = { name: 'Ours', page: 'due', filters: {}, shared: true } as const;
+  const view = accepted(await saveView(ctx, ours));
+  return { vesselId: vessel.id, itemId: item.id, overrideId: override.id, viewId: view.id, ...CATALOGUE };
 }
 
 /** Parameters whose things are the same for everybody. */

@@ -87,6 +87,18 @@ describe('GET /v1/fleet', () => {
     expect(body.items[0]?.laidUp).toEqual([{ from: '2026-11-02', to: '2027-04-09' }]);
   });
 
+  it('shows the haul-outs ahead, those that are planned too', async () => {
+    const { owner, id } = await aBoatWithFlares();
+    const hauled = (on: string, planned: boolean) =>
+      owner.post(`/v1/vessels/${id}/events`, { event: 'haul_out', on, planned });
+    await hauled('2026-03-01', false);
+    await hauled('2027-10-20', true);
+
+    const { body } = await owner.get<Fleet>('/v1/fleet');
+
+    expect(body.items[0]?.haulOuts).toEqual([{ on: '2027-10-20', planned: true }]);
+  });
+
   it('looks at another day from there', async () => {
     const { owner, flare } = await aBoatWithFlares();
     await flare('Flare', '2027-06-30');

@@ -3,6 +3,7 @@ import { Fleet } from '@garboard/contract/fleet/fleet.ts';
 import { CalendarDay, Id } from '@garboard/contract/shared.ts';
 import { readFleet } from '@garboard/db/due-list/read-fleet.ts';
 import { loadOrganisation } from '@garboard/db/organisation/organisations.ts';
+import { loadSeason } from '@garboard/db/organisation/season.ts';
 import { addDays, formatDay } from '@garboard/domain/calendar/day.ts';
 import { createRoute, z } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
@@ -39,15 +40,17 @@ export function listFleetRoute(deps: Deps) {
     const question = { list: 'fleet', ahead, ...asked };
     const start = readCursor(cursor, question, Key);
     if (!start.ok) return badCursor(c);
-    const { name, at, rows, more } = await read(c, deps, async (tx) => {
+    const { name, season, at, rows, more } = await read(c, deps, async (tx) => {
       const { name, timeZone } = await loadOrganisation(tx);
       const at = asAt({ ...asked, asOf: asked.asOf ?? start.after?.day }, deps.now(), timeZone);
-      return { name, at, ...(await readFleet(tx, { ...at, ...start, limit })) };
+      const { season } = await loadSeason(tx);
+      return { name, season, at, ...(await readFleet(tx, { ...at, ...start, limit })) };
     });
     const until = addDays(at.day, ahead);
     const items = rows.map((row) => presentFleetRow(row, { asOf: at.day, until }));
     const last = more ? rows.at(-1)?.vessel : undefined;
     const next = nextCursor(c, question, last && { day: at.text, name: last.name, id: last.id });
-    return c.json({ organisation: name, asOf: at.text, until: formatDay(until), items, nextCursor: next }, 200);
+    const days = { asOf: at.text, until: formatDay(until) };
+    return c.json({ organisation: name, ...days, season, items, nextCursor: next }, 200);
   });
 }

@@ -6,13 +6,17 @@ import { type Day, formatDay } from '@garboard/domain/calendar/day.ts';
 import { standingOn } from '@garboard/domain/due-list/standing.ts';
 import { findItemKind } from '@garboard/domain/item/item-kind.ts';
 import type { ActionKind } from '@garboard/domain/rule/rule.ts';
-import { laidUpSpans } from './laid-up.ts';
+import { isAshore, isLaidUp, situationSpans } from './situation-spans.ts';
 
 export type Span = { readonly asOf: Day; readonly until: Day };
 type Mark = FleetRow['marks'][number];
 type Dated = { readonly entry: DueEntry; readonly on: Day; readonly standing: 'overdue' | 'due' | 'in_date' };
 
-export function presentFleetRow({ vessel, counts, entries, situations }: FleetVessel, { asOf, until }: Span): FleetRow {
+export function presentFleetRow(
+  { vessel, counts, entries, situations, haulOuts }: FleetVessel,
+  { asOf, until }: Span,
+): FleetRow {
+  const span = { asOf: formatDay(asOf), until: formatDay(until) };
   const dated = entries.flatMap((entry) => datedOn(entry, asOf));
   const [oldest] = dated.filter(({ standing }) => standing === 'overdue');
   const ahead = dated.filter(({ standing }) => standing !== 'overdue');
@@ -24,7 +28,9 @@ export function presentFleetRow({ vessel, counts, entries, situations }: FleetVe
     counts,
     ...(oldest && { oldestOverdueAfter: formatDay(oldest.on) }),
     ...(ahead[0] && { nextOverdueAfter: formatDay(ahead[0].on) }),
-    laidUp: laidUpSpans(situations, { asOf: formatDay(asOf), until: formatDay(until) }),
+    laidUp: situationSpans(situations, isLaidUp, span),
+    ashore: situationSpans(situations, isAshore, span),
+    haulOuts: haulOuts.filter(({ on }) => on >= span.asOf && on <= span.until),
     marks: marksOf(ahead.filter(({ on }) => on <= until)),
   };
 }

@@ -79,6 +79,7 @@ export const IF_MATCH = {
 export const VesselPath = z.object({ vesselId: Id });
 export const ItemPath = z.object({ itemId: Id });
 export const OverridePath = z.object({ overrideId: Id });
+export const SavedViewPath = z.object({ viewId: Id });
 
 type Declared = {
   description: string;

@@ -11,11 +11,22 @@ export function faultsOf(target: Target, issues: readonly Issue[]): Fault[] {
 }
 
 function toFaults(target: Target, issue: Issue): Fault[] {
+  const inside = insideOf(issue);
+  if (inside.length > 0) return faultsOf(target, inside);
   if (issue.code !== 'unrecognized_keys') return [{ pointer: pointerTo(target, issue.path), detail: inWords(issue) }];
   return issue.keys.map((key) => ({
     pointer: pointerTo(target, [...issue.path, key]),
     detail: 'cannot be given here',
   }));
+}
+
+/** Of "a shape, or null": what is wrong inside the shape, where the value has an inside. */
+function insideOf(issue: Issue): Issue[] {
+  if (issue.code !== 'invalid_union') return [];
+  const inner = issue.errors.filter((branch) => branch.some(({ path }) => path.length > 0));
+  return inner.length === 1
+    ? inner.flat().map((each) => ({ ...each, path: [...issue.path, ...each.path] }) as Issue)
+    : [];
 }
 
 /** RFC 6901 for a body; `#query/asOf` for a parameter. */

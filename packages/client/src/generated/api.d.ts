@@ -308,6 +308,78 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/saved-views": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List the saved views
+         * @description By name: those of whoever asks, and those that are shared in the organisation.
+         */
+        get: operations["listSavedViews"];
+        put?: never;
+        /**
+         * Save a view
+         * @description For every role but `viewer`. A shared one is seen by everybody in the organisation, any other only by whoever saved it.
+         */
+        post: operations["saveView"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/saved-views/{viewId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read one saved view
+         * @description Somebody else’s own view is not here, like one that never was.
+         */
+        get: operations["getSavedView"];
+        put?: never;
+        post?: never;
+        /**
+         * Remove a saved view
+         * @description For every role but `viewer`. `If-Match` is required. It can be brought back: see the restoration.
+         */
+        delete: operations["removeView"];
+        options?: never;
+        head?: never;
+        /**
+         * Change a saved view
+         * @description For every role but `viewer`. What is absent stays; `filters` is replaced whole. No longer shared, it is the own one of whoever changed it. `If-Match` is required.
+         */
+        patch: operations["changeView"];
+        trace?: never;
+    };
+    "/v1/saved-views/{viewId}/restoration": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Bring a removed view back
+         * @description For every role but `viewer`. Under the address that it had. `If-Match` is required. One that was not removed stays as it is.
+         */
+        post: operations["restoreView"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/schemes": {
         parameters: {
             query?: never;
@@ -321,6 +393,30 @@ export interface paths {
          */
         get: operations["listSchemes"];
         put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/season": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read when the season is
+         * @description The months in which the boats are used most, a band on the horizon; `null` where nothing is said.
+         */
+        get: operations["getSeason"];
+        /**
+         * Say when the season is
+         * @description For `owner` and `manager`. `null` says nothing of one. It moves no date: it is drawn behind the dates. `If-Match` is required.
+         */
+        put: operations["setSeason"];
         post?: never;
         delete?: never;
         options?: never;
@@ -633,6 +729,11 @@ export interface components {
             standing: components["schemas"]["StandingCode"];
             /** @description What is to be done. */
             words: string;
+        };
+        /** @description First and last day; `null` where no end is on record. */
+        DaySpan: {
+            from: components["schemas"]["CalendarDay"];
+            to: components["schemas"]["CalendarDay"] | null;
         };
         DoneBy: {
             /**
@@ -1020,6 +1121,8 @@ export interface components {
             /** @description Asks for the next page; `null` at the end. */
             nextCursor: string | null;
             organisation: string;
+            /** @description When the boats are used most; see `/v1/season`. */
+            season: components["schemas"]["Season"] | null;
             until: components["schemas"]["CalendarDay"];
         };
         /**
@@ -1070,6 +1173,18 @@ export interface components {
          *           "to": null
          *         }
          *       ],
+         *       "ashore": [
+         *         {
+         *           "from": "2026-11-02",
+         *           "to": null
+         *         }
+         *       ],
+         *       "haulOuts": [
+         *         {
+         *           "on": "2027-10-20",
+         *           "planned": true
+         *         }
+         *       ],
          *       "marks": [
          *         {
          *           "on": "2027-03-31",
@@ -1088,11 +1203,16 @@ export interface components {
          *     }
          */
         FleetRow: {
+            /** @description When she stands ashore, likewise. */
+            ashore: components["schemas"]["DaySpan"][];
             counts: components["schemas"]["StandingCounts"];
-            laidUp: {
-                from: components["schemas"]["CalendarDay"];
-                to: components["schemas"]["CalendarDay"] | null;
+            /** @description The days on which she comes out of the water, as recorded or planned. */
+            haulOuts: {
+                on: components["schemas"]["CalendarDay"];
+                planned: boolean;
             }[];
+            /** @description When she is laid up, as far as it touches the horizon. */
+            laidUp: components["schemas"]["DaySpan"][];
             lengthOverallM?: number;
             marks: components["schemas"]["HorizonMark"][];
             name: string;
@@ -1351,6 +1471,11 @@ export interface components {
             currency: string;
         };
         /**
+         * @description A day of every year, `MM-DD`.
+         * @example 04-01
+         */
+        MonthDay: string;
+        /**
          * @example {
          *       "fact": "serviced",
          *       "on": "2026-03-18",
@@ -1542,6 +1667,38 @@ export interface components {
          */
         NewOverrideEnding: {
             reason: string;
+        };
+        /**
+         * @example {
+         *       "name": "Extinguishers before Easter",
+         *       "page": "due",
+         *       "filters": {
+         *         "kind": "portable_extinguisher_dry_powder",
+         *         "until": "6-months"
+         *       },
+         *       "shared": false
+         *     }
+         */
+        NewSavedView: {
+            /**
+             * @description As they stand in the page’s address.
+             * @example {
+             *       "kind": "portable_extinguisher_dry_powder",
+             *       "until": "6-months"
+             *     }
+             */
+            filters: {
+                [key: string]: string;
+            };
+            /** @example Extinguishers before Easter */
+            name: string;
+            /**
+             * @description Which page it is a view of.
+             * @enum {string}
+             */
+            page: "fleet" | "due";
+            /** @description Whether everybody in the organisation sees it, or only whoever saved it. */
+            shared: boolean;
         };
         /**
          * @example {
@@ -1823,6 +1980,17 @@ export interface components {
             /** @description Asks for the next page; `null` at the end. */
             nextCursor: string | null;
         };
+        /**
+         * @example {
+         *       "season": {
+         *         "from": "04-01",
+         *         "to": "10-15"
+         *       }
+         *     }
+         */
+        OwnSeason: {
+            season: components["schemas"]["Season"] | null;
+        };
         /** @description RFC 9457 problem details. */
         Problem: {
             detail?: string;
@@ -2101,6 +2269,74 @@ export interface components {
         };
         /**
          * @example {
+         *       "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d",
+         *       "name": "Extinguishers before Easter",
+         *       "page": "due",
+         *       "filters": {
+         *         "kind": "portable_extinguisher_dry_powder",
+         *         "until": "6-months"
+         *       },
+         *       "shared": false,
+         *       "savedBy": "session:0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e",
+         *       "createdAt": "2026-11-25T08:12:00Z",
+         *       "version": 1
+         *     }
+         */
+        SavedView: {
+            createdAt: components["schemas"]["Instant"];
+            /**
+             * @description As they stand in the page’s address.
+             * @example {
+             *       "kind": "portable_extinguisher_dry_powder",
+             *       "until": "6-months"
+             *     }
+             */
+            filters: {
+                [key: string]: string;
+            };
+            id: components["schemas"]["Id"];
+            /** @example Extinguishers before Easter */
+            name: string;
+            /**
+             * @description Which page it is a view of.
+             * @enum {string}
+             */
+            page: "fleet" | "due";
+            /** @description The credential that saved it first. */
+            savedBy: string;
+            /** @description Whether everybody in the organisation sees it, or only whoever saved it. */
+            shared: boolean;
+            /** @description Its `ETag`. */
+            version: number;
+        };
+        /**
+         * @example {
+         *       "name": "Extinguishers before Whitsun"
+         *     }
+         */
+        SavedViewChange: {
+            /**
+             * @description As they stand in the page’s address.
+             * @example {
+             *       "kind": "portable_extinguisher_dry_powder",
+             *       "until": "6-months"
+             *     }
+             */
+            filters?: {
+                [key: string]: string;
+            };
+            /** @example Extinguishers before Easter */
+            name?: string;
+            /** @description Whether everybody in the organisation sees it, or only whoever saved it. */
+            shared?: boolean;
+        };
+        SavedViewPage: {
+            items: components["schemas"]["SavedView"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+        };
+        /**
+         * @example {
          *       "id": "solas",
          *       "name": "SOLAS",
          *       "weight": "law",
@@ -2125,6 +2361,17 @@ export interface components {
             items: components["schemas"]["Scheme"][];
             /** @description Asks for the next page; `null` at the end. */
             nextCursor: string | null;
+        };
+        /**
+         * @description The first and the last day, both in it. It may run over the turn of the year.
+         * @example {
+         *       "from": "04-01",
+         *       "to": "10-15"
+         *     }
+         */
+        Season: {
+            from: components["schemas"]["MonthDay"];
+            to: components["schemas"]["MonthDay"];
         };
         SecondGenerationBeacon: {
             callSign: string | null;
@@ -4037,6 +4284,647 @@ export interface operations {
             };
         };
     };
+    listSavedViews: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of views. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SavedViewPage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    saveView: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewSavedView"];
+            };
+        };
+        responses: {
+            /** @description The view as saved. */
+            201: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SavedView"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    getSavedView: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                viewId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The view. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SavedView"];
+                };
+            };
+            /** @description The reader has this version already (`If-None-Match`). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    removeView: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                viewId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The view as it was; its `ETag` is what a restoration needs. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SavedView"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    changeView: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                viewId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SavedViewChange"];
+            };
+        };
+        responses: {
+            /** @description The view as changed. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SavedView"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    restoreView: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                viewId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The view as it is again. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SavedView"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     listSchemes: {
         parameters: {
             query?: {
@@ -4074,6 +4962,207 @@ export interface operations {
             };
             /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    getSeason: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The season. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OwnSeason"];
+                };
+            };
+            /** @description The reader has this version already (`If-None-Match`). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    setSeason: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["OwnSeason"];
+            };
+        };
+        responses: {
+            /** @description The season as set. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OwnSeason"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
                 headers: {
                     [name: string]: unknown;
                 };

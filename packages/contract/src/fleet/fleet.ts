@@ -1,6 +1,7 @@
 /** The dashboard's first paint: a row per vessel, and her marks on the fleet's horizon. */
 import * as z from 'zod';
 import { StandingCounts } from '../due-list/due-list.ts';
+import { Season } from '../organisation/season.ts';
 import { CalendarDay, Id, NextCursor, orNull } from '../shared.ts';
 
 const HorizonMark = z
@@ -16,6 +17,10 @@ const HorizonMark = z
 
 const NONE = { law: 0, certificate: 0, insurer: 0, maker: 0, common_practice: 0, own: 0 };
 
+const Span = z
+  .object({ from: CalendarDay, to: orNull(CalendarDay) })
+  .meta({ id: 'DaySpan', description: 'First and last day; `null` where no end is on record.' });
+
 export const FleetRow = z
   .object({
     vesselId: Id,
@@ -25,7 +30,11 @@ export const FleetRow = z
     counts: StandingCounts,
     oldestOverdueAfter: CalendarDay.optional(),
     nextOverdueAfter: CalendarDay.optional(),
-    laidUp: z.array(z.object({ from: CalendarDay, to: orNull(CalendarDay) })),
+    laidUp: z.array(Span).meta({ description: 'When she is laid up, as far as it touches the horizon.' }),
+    ashore: z.array(Span).meta({ description: 'When she stands ashore, likewise.' }),
+    haulOuts: z
+      .array(z.object({ on: CalendarDay, planned: z.boolean() }))
+      .meta({ description: 'The days on which she comes out of the water, as recorded or planned.' }),
     marks: z.array(HorizonMark),
   })
   .meta({
@@ -39,6 +48,8 @@ export const FleetRow = z
       oldestOverdueAfter: '2026-11-04',
       nextOverdueAfter: '2027-03-31',
       laidUp: [{ from: '2026-11-02', to: null }],
+      ashore: [{ from: '2026-11-02', to: null }],
+      haulOuts: [{ on: '2027-10-20', planned: true }],
       marks: [
         {
           on: '2027-03-31',
@@ -63,6 +74,7 @@ export const Fleet = z
     organisation: z.string(),
     asOf: CalendarDay,
     until: CalendarDay,
+    season: z.union([Season, z.null()]).meta({ description: 'When the boats are used most; see `/v1/season`.' }),
     items: z.array(FleetRow),
     nextCursor: NextCursor,
   })

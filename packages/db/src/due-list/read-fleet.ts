@@ -13,12 +13,16 @@ import type { CountedStandings, DueEntry } from './due-entry.ts';
 import { countUp } from './totals.ts';
 import { workOutFleet } from './work-out-fleet.ts';
 
+type HaulOut = { readonly on: string; readonly planned: boolean };
+
 export type FleetVessel = {
   readonly vessel: VesselRecord;
   readonly counts: CountedStandings;
   /** Every obligation of hers, dated ones in the order of `overdueAfter`. */
   readonly entries: readonly DueEntry[];
   readonly situations: readonly SituationRecord[];
+  /** Recorded and planned, by day. */
+  readonly haulOuts: readonly HaulOut[];
 };
 
 export type FleetQuestion = {
@@ -37,6 +41,7 @@ export async function readFleet(tx: Scoped, { day, cut, limit, after }: FleetQue
     ({ vessel }) => vessel.id,
   );
   const situations = Map.groupBy(await situationsOf(tx, ids), ({ vesselId }) => vesselId);
+  const haulOuts = Map.groupBy(await haulOutsOf(tx, ids), ({ vesselId }) => vesselId);
   const rows = vessels.rows.map((vessel) => {
     const hers = entries.get(vessel.id) ?? [];
     return {
@@ -44,6 +49,7 @@ export async function readFleet(tx: Scoped, { day, cut, limit, after }: FleetQue
       counts: countOn(hers, day),
       entries: hers.toSorted(byOverdueAfter),
       situations: situations.get(vessel.id) ?? [],
+      haulOuts: (haulOuts.get(vessel.id) ?? []).map(({ on, planned }) => ({ on, planned })),
     };
   });
   return { rows, more: vessels.more };
@@ -79,6 +85,17 @@ async function situationsOf(
     .orderBy(sql`recorded_at`)
     .execute();
   return rows.map((row) => ({ ...toSituationRecord(row), vesselId: row.vessel_id }));
+}
+
+function haulOutsOf(tx: Scoped, vesselIds: readonly string[]): Promise<(HaulOut & { vesselId: string })[]> {
+  return tx
+    .selectFrom('vessel_event')
+    .select(['vessel_id as vesselId', 'on_day as on', 'planned'])
+    .where('vessel_id', 'in', [...vesselIds])
+    .where('event', '=', 'haul_out')
+    .orderBy('on_day')
+    .orderBy('id')
+    .execute();
 }
 
 function countOn(entries: readonly DueEntry[], day: Day): CountedStandings {

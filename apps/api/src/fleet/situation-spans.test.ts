@@ -1,6 +1,6 @@
 import type { SituationRecord } from '@garboard/db/vessel/situations.ts';
 import { describe, expect, it } from 'vitest';
-import { laidUpSpans } from './laid-up.ts';
+import { isAshore, isLaidUp, situationSpans } from './situation-spans.ts';
 
 const from = (day: string, use: SituationRecord['use']): SituationRecord => ({
   id: day,
@@ -11,6 +11,8 @@ const from = (day: string, use: SituationRecord['use']): SituationRecord => ({
   underRepair: false,
   recordedAt: `${day}T12:00:00Z`,
 });
+const laidUpSpans = (situations: readonly SituationRecord[], span: typeof YEAR) =>
+  situationSpans(situations, isLaidUp, span);
 const YEAR = { asOf: '2026-11-25', until: '2027-11-25' };
 
 describe('when a vessel is laid up', () => {
@@ -38,5 +40,10 @@ describe('when a vessel is laid up', () => {
   it('leaves out what begins after the horizon, and keeps what begins on it', () => {
     const begins = (day: string) => laidUpSpans([from(day, 'laid_up')], YEAR).length;
     expect([begins('2027-11-25'), begins('2027-11-26')]).toEqual([1, 0]);
+  });
+
+  it('is told apart from standing ashore, which can last longer', () => {
+    const situations = [from('2026-11-02', 'laid_up'), from('2027-02-01', 'in_commission')];
+    expect(situationSpans(situations, isAshore, YEAR)).toEqual([{ from: '2026-11-02', to: null }]);
   });
 });

@@ -1,19 +1,24 @@
-/** From when to when a vessel is laid up, as far as it touches the span asked about. */
+/** From when to when a vessel is laid up, or stands ashore, as far as it touches the span asked about. */
 import type { SituationRecord } from '@garboard/db/vessel/situations.ts';
 import { addDays, formatDay } from '@garboard/domain/calendar/day.ts';
 import { dayOfText } from '../request/as-at.ts';
 
-type LaidUp = { readonly from: string; readonly to: string | null };
+type DaySpan = { readonly from: string; readonly to: string | null };
+
+export const isLaidUp = ({ use }: SituationRecord) => use === 'laid_up';
+export const isAshore = ({ place }: SituationRecord) => place === 'ashore';
 
 /** `situations` in the order of their days; of two on one day the later entry holds. `to` is the last day of it. */
-export function laidUpSpans(
+export function situationSpans(
   situations: readonly SituationRecord[],
+  holds: (situation: SituationRecord) => boolean,
   { asOf, until }: { asOf: string; until: string },
-): LaidUp[] {
-  const spans: LaidUp[] = [];
+): DaySpan[] {
+  const spans: DaySpan[] = [];
   let since: string | null = null;
-  for (const { from, use } of situations) {
-    if (use === 'laid_up') since ??= from;
+  for (const situation of situations) {
+    const { from } = situation;
+    if (holds(situation)) since ??= from;
     else if (since !== null) {
       if (since < from) spans.push({ from: since, to: formatDay(addDays(dayOfText(from), -1)) });
       since = null;
