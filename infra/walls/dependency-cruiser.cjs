@@ -34,7 +34,10 @@ module.exports = {
     ...wall('packages/domain', { reaches: [], node: false }),
     ...wall('packages/contract', { reaches: libraries('zod'), node: false }),
     ...wall('packages/client', { reaches: libraries('openapi-fetch'), node: false }),
-    ...wall('packages/db', { reaches: [...packages('domain'), ...libraries('kysely', 'pg')], node: true }),
+    ...wall('packages/db', {
+      reaches: [...packages('domain'), ...libraries('canonicalize', 'kysely', 'pg')],
+      node: true,
+    }),
     ...wall('packages/actions', { reaches: [...packages('domain', 'db'), ...libraries('kysely', 'uuid')], node: true }),
     ...wall('packages/embedded', { reaches: [ANY_LIBRARY], node: true }),
     ...wall('apps/api', { reaches: ['^packages/', ANY_LIBRARY], node: true }),

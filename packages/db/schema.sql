@@ -32,9 +32,17 @@ create table audit (
   subject_id uuid not null,
   before jsonb,
   after jsonb,
+  sequence bigint,
+  previous bytea,
+  hash bytea,
+  credential text,
+  role text,
   constraint audit_pkey PRIMARY KEY (organisation_id, id),
-  constraint audit_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id)
+  constraint audit_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id),
+  constraint audit_is_chained CHECK ((num_nulls(sequence, previous, hash, credential, role) = 0)) NOT VALID
 );
+CREATE UNIQUE INDEX audit_in_sequence ON public.audit USING btree (organisation_id, sequence);
+CREATE INDEX audit_of_actor ON public.audit USING btree (organisation_id, actor, id);
 CREATE INDEX audit_of_subject ON public.audit USING btree (organisation_id, subject_id, id);
 alter table audit enable row level security;
 alter table audit force row level security;
@@ -44,6 +52,21 @@ create policy own_organisation on audit
 create policy whole_fleet on audit as restrictive for select
   using (current_setting('app.vessels'::text) = 'all'::text);
 grant insert, select on audit to garboard_app;
+
+create table audit_head (
+  organisation_id uuid not null,
+  sequence bigint not null,
+  hash bytea not null,
+  before_chain bigint not null default 0,
+  constraint audit_head_pkey PRIMARY KEY (organisation_id),
+  constraint audit_head_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id)
+);
+alter table audit_head enable row level security;
+alter table audit_head force row level security;
+create policy own_organisation on audit_head
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select on audit_head to garboard_app;
 
 create table day_count (
   organisation_id uuid not null,

@@ -1,23 +1,18 @@
 /** The administrator's commands, each with an answer of one line. */
-import { createApiKey, createOrganisation, createSignInLink } from '@garboard/actions/organisation/administer.ts';
-import { recompute } from '@garboard/actions/upkeep/recompute.ts';
-import { revokeApiKey } from '@garboard/db/organisation/credentials.ts';
 import {
-  findOrganisationByName,
-  listOrganisations,
-  type OrganisationRecord,
-} from '@garboard/db/organisation/organisations.ts';
+  createApiKey,
+  createOrganisation,
+  createSignInLink,
+  revokeKey,
+} from '@garboard/actions/organisation/administer.ts';
+import { findOrganisationByName, type OrganisationRecord } from '@garboard/db/organisation/organisations.ts';
 import { readToken } from '@garboard/db/organisation/token.ts';
 import type { Pools } from '@garboard/db/pool.ts';
-import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { ROLES, type Role } from '@garboard/domain/organisation/permission.ts';
-
-export type Options = { organisation?: string; role?: string; name?: string; days?: string; 'time-zone'?: string };
-export type Answer = { readonly ok: boolean; readonly line: string; readonly usage?: boolean };
+import { type Answer, type Options, said, wrong } from './admin-answer.ts';
+import { check } from './check-command.ts';
 
 const DAY_MS = 86_400_000;
-const said = (line: string): Answer => ({ ok: true, line });
-const wrong = (line: string): Answer => ({ ok: false, line, usage: true });
 
 export async function runCommand(
   pools: Pools,
@@ -35,7 +30,7 @@ export async function runCommand(
     case 'revoke-api-key':
       return revoke(pools, argument ?? '', now);
     case 'check':
-      return check(pools);
+      return check(pools, options);
     default:
       return wrong(command ? `there is no command ${command}` : 'which command?');
   }
@@ -88,23 +83,6 @@ const roleOf = (text: string | undefined): Role | undefined => ROLES.find((role)
 async function revoke(pools: Pools, text: string, now: Date): Promise<Answer> {
   const token = readToken(text);
   if (token?.kind !== 'api_key') return wrong('revoke-api-key needs the key');
-  const revoked = await inOrganisation(pools.owner, wholeFleet(token.organisationId), (tx) =>
-    revokeApiKey(tx, token.id, now),
-  );
+  const revoked = await revokeKey(pools.owner, token, now);
   return revoked ? said('revoked') : { ok: false, line: 'no such key, or revoked already' };
-}
-
-async function check(pools: Pools): Promise<Answer> {
-  const found = { vessels: 0, obligations: 0, days: 0 };
-  for (const { id } of await listOrganisations(pools.owner)) {
-    const one = await recompute(pools.app, id);
-    found.vessels += one.vessels;
-    found.obligations += one.obligations;
-    found.days += one.days;
-  }
-  const line = `${found.vessels} vessels, ${found.obligations} obligations differed, ${found.days} day counts differed`;
-  return {
-    ok: found.obligations + found.days === 0,
-    line: found.obligations + found.days === 0 ? line : `${line}; repaired`,
-  };
 }

@@ -9,7 +9,7 @@ const USAGE = `usage: npm run --silent admin -- <command>
   create-api-key --organisation NAME --role ROLE [--name WORDS] [--days N]     prints only the key
   create-sign-in-link --organisation NAME [--role ROLE]                        prints only the link's path
   revoke-api-key KEY
-  check                                                                        works every due date out again`;
+  check [--organisation NAME [--kept NUMBER:HASH]]                             works every due date out again, goes along every audit`;
 
 try {
   const { values, positionals } = parseArgs({
@@ -20,6 +20,7 @@ try {
       name: { type: 'string' },
       days: { type: 'string' },
       'time-zone': { type: 'string' },
+      kept: { type: 'string' },
       help: { type: 'boolean' },
     },
   });

@@ -8,6 +8,7 @@ import { sql } from 'kysely';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import type { SchedulerDeps } from './job.ts';
 import { JOBS, startScheduler } from './start-scheduler.ts';
+import { checkAudits } from './upkeep/check-audit.job.ts';
 import { checkStandings } from './upkeep/check-standings.job.ts';
 import { forgetRunOut } from './upkeep/forget-run-out.job.ts';
 
@@ -77,6 +78,24 @@ describe('the nightly check', () => {
     expect(entries.map(({ level, obligations }) => [level, obligations])).toEqual([
       ['error', 1],
       ['info', 0],
+    ]);
+  });
+});
+
+describe('the nightly walk along the audit', () => {
+  it('logs the head to be kept, and alarms with the first row that is not what it was', async () => {
+    const { deps, pools, entries } = await aHost();
+    const { id } = await aFleet(pools);
+
+    await checkAudits.run(deps);
+    await inOrganisation(pools.owner, wholeFleet(id), (tx) =>
+      sql`update audit set actor = 'x:x' where organisation_id = ${id} and sequence = 2`.execute(tx),
+    );
+    await checkAudits.run(deps);
+
+    expect(entries).toMatchObject([
+      { level: 'info', head: expect.stringMatching(/^\d+:[0-9a-f]{64}$/) },
+      { level: 'error', broken: { at: 2, what: 'changed' } },
     ]);
   });
 });

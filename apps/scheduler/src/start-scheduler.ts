@@ -3,12 +3,13 @@ import { PgBoss } from 'pg-boss';
 import { installJobs, JOBS_SCHEMA } from './install-jobs.ts';
 import type { Job, SchedulerDeps } from './job.ts';
 import { workThroughChanges } from './rule/work-through-changes.job.ts';
+import { checkAudits } from './upkeep/check-audit.job.ts';
 import { checkStandings } from './upkeep/check-standings.job.ts';
 import { forgetRunOut } from './upkeep/forget-run-out.job.ts';
 
 export type Scheduler = { stop(): Promise<void> };
 
-export const JOBS: readonly Job[] = [checkStandings, forgetRunOut, workThroughChanges];
+export const JOBS: readonly Job[] = [checkAudits, checkStandings, forgetRunOut, workThroughChanges];
 
 export async function startScheduler(deps: SchedulerDeps): Promise<Scheduler> {
   await installJobs(deps.url, deps.owner);

@@ -1,19 +1,33 @@
 /** One audit row a change, in the change's own transaction. */
-import { type AuditRow, insertAudit } from '@garboard/db/audit/insert-audit.ts';
+import { noteAudit } from '@garboard/db/audit/append-audit.ts';
+import type { AuditRow } from '@garboard/db/audit/audit-row.ts';
 import type { Actor } from './context.ts';
 import { newId } from './new-id.ts';
 import type { Write } from './write.ts';
 
 export type Change = Pick<AuditRow, 'verb' | 'subject' | 'subjectId' | 'before' | 'after'>;
 
-export async function audit({ tx, ctx }: Write, change: Change): Promise<void> {
-  await insertAudit(tx, ctx.organisationId, {
+/** The row is written with the transaction's last statements; a transaction that cannot write it does not commit. */
+export function audit({ tx, ctx }: Write, change: Change): void {
+  noteAudit(tx, ctx.organisationId, {
     ...change,
     id: newId(ctx.now),
     at: ctx.now,
     actor: actorText(ctx.actor),
+    credential: credentialText(ctx.actor),
+    role: ctx.actor.role,
     requestId: ctx.requestId,
   });
 }
 
 export const actorText = ({ kind, id }: Actor) => `${kind}:${id}`;
+
+/** What was shown to get in. */
+function credentialText(actor: Actor): string {
+  switch (actor.kind) {
+    case 'session':
+    case 'api_key':
+    case 'upkeep':
+      return actorText(actor);
+  }
+}

@@ -1,5 +1,5 @@
 /** The tables as Kysely sees them. A `date` column is ISO text; `infinity` stands for "no date to go by". */
-import type { ColumnType } from 'kysely';
+import type { ColumnType, Generated } from 'kysely';
 
 type Instant = ColumnType<Date, Date | string, Date | string>;
 type Secret = {
@@ -227,5 +227,11 @@ export type Database = {
     subject_id: string;
     before: MaybeJson<unknown>;
     after: MaybeJson<unknown>;
+    sequence: number | null;
+    previous: Buffer | null;
+    hash: Buffer | null;
+    credential: string | null;
+    role: string | null;
   };
+  audit_head: { organisation_id: string; sequence: number; hash: Buffer; before_chain: Generated<number> };
 };

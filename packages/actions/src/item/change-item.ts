@@ -27,7 +27,7 @@ export function changeItem(
     if (before.version !== expectedVersion) return refused({ kind: 'stale', version: before.version });
     const after = await updateItem(write.tx, itemId, expectedVersion, { ...before, ...change });
     if (!after) return refused({ kind: 'stale', version: before.version });
-    await audit(write, { verb: 'change_item', subject: 'item', subjectId: itemId, before, after });
+    audit(write, { verb: 'change_item', subject: 'item', subjectId: itemId, before, after });
     await refreshObligations(write.tx, ctx.organisationId, after.vesselId, [itemId]);
     return done(after);
   });

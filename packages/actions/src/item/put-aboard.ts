@@ -21,5 +21,5 @@ export function newItemRecord(now: Date, vesselId: string, item: ItemToAdd): Ite
 export async function putAboard(write: Write, items: readonly ItemRecord[]): Promise<void> {
   await insertItems(write.tx, write.ctx.organisationId, items);
   for (const item of items)
-    await audit(write, { verb: 'add_item', subject: 'item', subjectId: item.id, before: null, after: item });
+    audit(write, { verb: 'add_item', subject: 'item', subjectId: item.id, before: null, after: item });
 }

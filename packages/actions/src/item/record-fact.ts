@@ -46,7 +46,7 @@ export function recordFact(
     if (problems.length > 0) return refused({ kind: 'invalid', errors: problems });
     await insertFact(write.tx, ctx.organisationId, record);
     const version = await touchItem(write.tx, itemId);
-    await audit(write, { verb: 'record_fact', subject: 'fact', subjectId: record.id, before: null, after: record });
+    audit(write, { verb: 'record_fact', subject: 'fact', subjectId: record.id, before: null, after: record });
     const { obligations } = await refreshObligations(write.tx, ctx.organisationId, item.vesselId, [itemId]);
     return done({
       fact: record,

@@ -1,11 +1,11 @@
 /** What only an administrator at the machine does: organisations, keys and sign-in links. Uses the owner's pool. */
-import { insertApiKey, insertSignInLink, type NewSecret } from '@garboard/db/organisation/credentials.ts';
+import { insertApiKey, insertSignInLink, type NewSecret, revokeApiKey } from '@garboard/db/organisation/credentials.ts';
 import {
   findOrganisationByName,
   insertOrganisation,
   type OrganisationRecord,
 } from '@garboard/db/organisation/organisations.ts';
-import { mintToken, type TokenKind } from '@garboard/db/organisation/token.ts';
+import { mintToken, type Token, type TokenKind } from '@garboard/db/organisation/token.ts';
 import type { Db } from '@garboard/db/pool.ts';
 import { inOrganisation, type Scoped, wholeFleet } from '@garboard/db/scope.ts';
 import { isTimeZone } from '@garboard/domain/calendar/day-in-zone.ts';
@@ -30,7 +30,7 @@ export async function createOrganisation(
     return refused({ kind: 'conflict', detail: `There is an organisation ${wanted} already.` });
   const organisation = { id: newId(now), name: wanted, timeZone };
   await insertOrganisation(owner, { ...organisation, createdAt: now });
-  await inOrganisation(owner, wholeFleet(organisation.id), (tx) =>
+  await inOrganisation(owner, wholeFleet(organisation.id), async (tx) =>
     audit(asUpkeep(owner, tx, organisation.id, now), {
       verb: 'create_organisation',
       subject: 'organisation',
@@ -59,6 +59,22 @@ export function createSignInLink(owner: Db, link: NewCredential): Promise<string
   return mint(owner, 'sign_in_link', link, insertSignInLink);
 }
 
+/** `false` when there is no such key, or it is revoked already. */
+export function revokeKey(owner: Db, { organisationId, id }: Token, now: Date): Promise<boolean> {
+  return inOrganisation(owner, wholeFleet(organisationId), async (tx) => {
+    if (!(await revokeApiKey(tx, id, now))) return false;
+    const change = {
+      verb: 'revoke_api_key',
+      subject: 'api_key',
+      subjectId: id,
+      before: null,
+      after: { revokedAt: now },
+    } as const;
+    audit(asUpkeep(owner, tx, organisationId, now), change);
+    return true;
+  });
+}
+
 type Insert = (tx: Scoped, secret: NewSecret) => Promise<void>;
 
 async function mint(
@@ -71,7 +87,7 @@ async function mint(
   await inOrganisation(owner, wholeFleet(organisationId), async (tx) => {
     await insert(tx, { token, role: secret.role, now: secret.now, expiresAt: secret.expiresAt });
     const after = { kind, role: secret.role, expiresAt: secret.expiresAt };
-    await audit(asUpkeep(owner, tx, organisationId, secret.now), {
+    audit(asUpkeep(owner, tx, organisationId, secret.now), {
       verb: `create_${kind}`,
       subject: 'api_key',
       subjectId: token.id,

@@ -27,7 +27,7 @@ export async function useSignInLink(db: Db, text: string, now: Date, requestId: 
       requestId,
       now,
     };
-    await audit(
+    audit(
       { tx, ctx },
       { verb: 'sign_in', subject: 'session', subjectId: session.id, before: null, after: { role, link: link.id } },
     );
@@ -40,9 +40,6 @@ export async function endSession(ctx: ActionContext): Promise<void> {
   if (ctx.actor.kind !== 'session') return;
   await inOrganisation(ctx.db, ctx, async (tx) => {
     await deleteSession(tx, ctx.actor.id);
-    await audit(
-      { tx, ctx },
-      { verb: 'sign_out', subject: 'session', subjectId: ctx.actor.id, before: null, after: null },
-    );
+    audit({ tx, ctx }, { verb: 'sign_out', subject: 'session', subjectId: ctx.actor.id, before: null, after: null });
   });
 }

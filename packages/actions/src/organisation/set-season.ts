@@ -17,7 +17,7 @@ export function setSeason(
     if (!isCurrent || !(await saveSeason(write.tx, ctx.organisationId, { season, version: expectedVersion })))
       return refused({ kind: 'stale', version: before.version });
     const after = { season, version: expectedVersion + 1 };
-    await audit(write, { verb: 'set_season', subject: 'organisation', subjectId: ctx.organisationId, before, after });
+    audit(write, { verb: 'set_season', subject: 'organisation', subjectId: ctx.organisationId, before, after });
     return done(after);
   });
 }

@@ -35,7 +35,7 @@ async function begin(write: Write, { ruleId, number }: Due): Promise<0 | 1> {
     begunAt: ctx.now.toISOString(),
   };
   await insertRuleChange(tx, ctx.organisationId, change);
-  await audit(write, {
+  audit(write, {
     verb: 'begin_rule_change',
     subject: 'rule_change',
     subjectId: change.id,

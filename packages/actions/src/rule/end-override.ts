@@ -29,7 +29,7 @@ export function endOverride(
     const ended = { on: today, reason, recordedAt: ctx.now.toISOString(), recordedBy: actorText(ctx.actor) };
     await markEnded(write.tx, overrideId, ended);
     const after = { ...before, ended, version: 2 };
-    await audit(write, { verb: 'end_override', subject: 'override', subjectId: overrideId, before, after });
+    audit(write, { verb: 'end_override', subject: 'override', subjectId: overrideId, before, after });
     await refreshTouched(write.tx, ctx.organisationId, after);
     return done(after);
   });

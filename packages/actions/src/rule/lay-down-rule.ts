@@ -58,7 +58,7 @@ async function layDown(write: Write, before: OwnRuleRecord, input: RuleVersionIn
   await insertOwnRuleVersion(tx, ctx.organisationId, before.id, version);
   const verb = input.definition === null ? 'end_rule' : before.version === 0 ? 'add_rule' : 'change_rule';
   const last = before.versions.at(-1) ?? null;
-  await audit(write, { verb, subject: 'rule', subjectId: before.id, before: last, after: version });
+  audit(write, { verb, subject: 'rule', subjectId: before.id, before: last, after: version });
   await beginWhatIsDue(write, before.id);
   return (await loadOwnRule(tx, before.id)) ?? before;
 }

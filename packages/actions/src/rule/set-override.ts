@@ -36,7 +36,7 @@ export function setOverride(
     const made = { recordedAt: ctx.now.toISOString(), recordedBy: actorText(ctx.actor) };
     const record: OverrideRecord = { ...input, ...made, id: newId(ctx.now), ended: null, version: 1 };
     await insertOverride(write.tx, ctx.organisationId, record);
-    await audit(write, {
+    audit(write, {
       verb: 'set_override',
       subject: 'override',
       subjectId: record.id,

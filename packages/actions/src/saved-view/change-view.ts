@@ -34,7 +34,7 @@ function rewrite(ctx: ActionContext, known: Known, verb: Verb, change: Partial<S
     if (before.version !== known.expectedVersion) return refused({ kind: 'stale', version: before.version });
     if (verb === 'restore_view' && before.removedAt === null) return done(before);
     if (!(await updateSavedView(write.tx, after))) return refused({ kind: 'stale', version: before.version + 1 });
-    await audit(write, { verb, subject: 'saved_view', subjectId: after.id, before, after });
+    audit(write, { verb, subject: 'saved_view', subjectId: after.id, before, after });
     return done(after);
   });
 }

@@ -18,7 +18,7 @@ export function saveView(
       ...{ createdAt: ctx.now.toISOString(), removedAt: null, version: 1 },
     };
     await insertSavedView(write.tx, ctx.organisationId, record);
-    await audit(write, {
+    audit(write, {
       verb: 'save_view',
       subject: 'saved_view',
       subjectId: record.id,

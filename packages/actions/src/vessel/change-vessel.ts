@@ -28,7 +28,7 @@ export function changeVessel(
     if (errors.length > 0) return refused({ kind: 'invalid', errors });
     const after = await updateVessel(write.tx, vesselId, expectedVersion, wanted);
     if (!after) return refused({ kind: 'stale', version: before.version });
-    await audit(write, { verb: 'change_vessel', subject: 'vessel', subjectId: vesselId, before, after });
+    audit(write, { verb: 'change_vessel', subject: 'vessel', subjectId: vesselId, before, after });
     if (change.schemes) await refreshObligations(write.tx, ctx.organisationId, vesselId);
     return done(after);
   });

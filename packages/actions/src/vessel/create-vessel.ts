@@ -17,7 +17,7 @@ export function createVessel(ctx: ActionContext, particulars: Particulars): Prom
     if (errors.length > 0) return refused({ kind: 'invalid', errors });
     const vessel = { ...particulars, id: newId(ctx.now), createdAt: ctx.now.toISOString(), version: 1 };
     await insertVessel(write.tx, ctx.organisationId, vessel);
-    await audit(write, { verb: 'create_vessel', subject: 'vessel', subjectId: vessel.id, before: null, after: vessel });
+    audit(write, { verb: 'create_vessel', subject: 'vessel', subjectId: vessel.id, before: null, after: vessel });
     return done(vessel);
   });
 }

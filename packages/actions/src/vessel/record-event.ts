@@ -24,7 +24,7 @@ export function recordEvent(
     if (errors.length > 0) return refused({ kind: 'invalid', errors });
     const record = { ...event, id: newId(ctx.now), recordedAt: ctx.now.toISOString() };
     await insertEvent(write.tx, ctx.organisationId, vesselId, record);
-    await audit(write, {
+    audit(write, {
       verb: 'record_event',
       subject: 'event',
       subjectId: record.id,

@@ -22,7 +22,7 @@ export function recordSituation(
     if (errors.length > 0) return refused({ kind: 'invalid', errors });
     const record = { ...situation, id: newId(ctx.now), recordedAt: ctx.now.toISOString() };
     await insertSituation(write.tx, ctx.organisationId, vesselId, record);
-    await audit(write, {
+    audit(write, {
       verb: 'record_situation',
       subject: 'situation',
       subjectId: record.id,
