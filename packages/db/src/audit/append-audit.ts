@@ -60,7 +60,7 @@ async function selectHead(tx: Scoped, organisationId: string): Promise<Head | nu
   return row ? { sequence: row.sequence, hash: row.hash.toString('hex') } : null;
 }
 
-/** PostgreSQL takes 65,535 parameters a statement; a row has fifteen. */
+/** PostgreSQL takes 65,535 parameters a statement; a row has sixteen. */
 const ROWS_A_STATEMENT = 2_000;
 
 async function insertRows(tx: Scoped, organisationId: string, rows: readonly ChainedRow[]): Promise<void> {

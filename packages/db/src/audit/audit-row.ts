@@ -18,7 +18,8 @@ export type AuditRow = {
     | 'situation'
     | 'event'
     | 'override'
-    | 'own_rule'
+    | 'rule'
+    | 'rule_change'
     | 'api_key'
     | 'session'
     | 'organisation';
