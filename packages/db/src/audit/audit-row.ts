@@ -20,6 +20,7 @@ export type AuditRow = {
     | 'override'
     | 'rule'
     | 'rule_change'
+    | 'saved_view'
     | 'api_key'
     | 'session'
     | 'organisation';
