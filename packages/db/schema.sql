@@ -378,6 +378,34 @@ create policy own_organisation on saved_view
   with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
 grant insert, select, update on saved_view to garboard_app;
 
+create table search_word (
+  organisation_id uuid not null,
+  word text not null,
+  subject_id uuid not null,
+  vessel_id uuid not null,
+  is_item boolean not null,
+  constraint search_word_pkey PRIMARY KEY (organisation_id, word, subject_id),
+  constraint search_word_organisation_id_vessel_id_fkey FOREIGN KEY (organisation_id, vessel_id) REFERENCES vessel(organisation_id, id)
+);
+CREATE INDEX search_word_of_subject ON public.search_word USING btree (organisation_id, subject_id, word);
+alter table search_word enable row level security;
+alter table search_word force row level security;
+create policy own_organisation on search_word
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on search_word as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
+grant delete, insert, select on search_word to garboard_app;
+
 create table season (
   organisation_id uuid not null,
   starts text,
@@ -571,6 +599,42 @@ CASE
 END;
 grant insert, select, update on vessel_standing to garboard_app;
 
+CREATE OR REPLACE FUNCTION public.keep_words_of_item()
+ RETURNS trigger
+ LANGUAGE plpgsql
+ SET search_path TO 'pg_catalog', 'public'
+AS $function$ begin
+  delete from search_word where organisation_id = new.organisation_id and subject_id = new.id;
+  insert into search_word (organisation_id, word, subject_id, vessel_id, is_item)
+  select new.organisation_id, w.word, new.id, new.vessel_id, true
+  from words_of_item(new.label, new.kind, new.zone, new.maker, new.model, new.serial_number) w;
+  return null;
+end $function$
+;
+
+CREATE OR REPLACE FUNCTION public.keep_words_of_vessel()
+ RETURNS trigger
+ LANGUAGE plpgsql
+ SET search_path TO 'pg_catalog', 'public'
+AS $function$ begin
+  delete from search_word where organisation_id = new.organisation_id and subject_id = new.id;
+  insert into search_word (organisation_id, word, subject_id, vessel_id, is_item)
+  select new.organisation_id, w.word, new.id, new.id, false
+  from words_of_vessel(new.name, new.type, new.home_port, new.identifiers) w;
+  return null;
+end $function$
+;
+
+CREATE OR REPLACE FUNCTION public.search_words(said text)
+ RETURNS TABLE(word text)
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO 'pg_catalog'
+AS $function$
+  select distinct w from regexp_split_to_table(lower(said), '[^[:alnum:]]+') w where w <> ''
+$function$
+;
+
 CREATE OR REPLACE FUNCTION public.shift_day_counts(organisation uuid, net jsonb)
  RETURNS void
  LANGUAGE sql
@@ -584,3 +648,38 @@ AS $function$
   on conflict (organisation_id, overdue_after, due_on, weight) do update set n = day_count.n + excluded.n
 $function$
 ;
+
+CREATE OR REPLACE FUNCTION public.without_strokes(said text)
+ RETURNS text
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO 'pg_catalog'
+AS $function$
+  select said || ' ' || regexp_replace(said, '[^[:alnum:]]', '', 'g')
+$function$
+;
+
+CREATE OR REPLACE FUNCTION public.words_of_item(label text, kind text, zone text, maker text, model text, serial_number text)
+ RETURNS TABLE(word text)
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO 'pg_catalog', 'public'
+AS $function$
+  select search_words(concat_ws(' ', label, kind, zone, maker, without_strokes(model), without_strokes(serial_number)))
+$function$
+;
+
+CREATE OR REPLACE FUNCTION public.words_of_vessel(name text, type text, home_port text, identifiers jsonb)
+ RETURNS TABLE(word text)
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO 'pg_catalog', 'public'
+AS $function$
+  select search_words(concat_ws(' ', name, type, home_port,
+    (select string_agg(without_strokes(value), ' ') from jsonb_each_text(identifiers))))
+$function$
+;
+
+CREATE TRIGGER keep_words AFTER INSERT OR UPDATE OF label, kind, zone, maker, model, serial_number ON public.item FOR EACH ROW EXECUTE FUNCTION keep_words_of_item();
+
+CREATE TRIGGER keep_words AFTER INSERT OR UPDATE OF name, type, home_port, identifiers ON public.vessel FOR EACH ROW EXECUTE FUNCTION keep_words_of_vessel();

@@ -30,6 +30,7 @@ import { getSavedViewRoute } from './saved-view/get-saved-view.route.ts';
 import { listSavedViewsRoute } from './saved-view/list-saved-views.route.ts';
 import { removeViewRoute, restoreViewRoute } from './saved-view/remove-view.route.ts';
 import { saveViewRoute } from './saved-view/save-view.route.ts';
+import { searchRoute } from './search/search.route.ts';
 import { changeVesselRoute } from './vessel/change-vessel.route.ts';
 import { createVesselRoute } from './vessel/create-vessel.route.ts';
 import { getVesselRoute } from './vessel/get-vessel.route.ts';
@@ -62,6 +63,7 @@ export const OPERATIONS = [
   listObligationsRoute,
   listDueRoute,
   listFleetRoute,
+  searchRoute,
   getSeasonRoute,
   setSeasonRoute,
   listSavedViewsRoute,

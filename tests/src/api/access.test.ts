@@ -16,6 +16,7 @@ import {
   isAboutAThing,
   NO_ONE_S,
   named,
+  questionOf,
   type Things,
   thingsOf,
   WITH_CREDENTIALS,
@@ -50,6 +51,7 @@ const MAY: Record<string, readonly Role[]> = {
   listObligations: EVERYBODY,
   listDue: EVERYBODY,
   listFleet: EVERYBODY,
+  search: EVERYBODY,
   getSeason: EVERYBODY,
   setSeason: KEEPERS,
   listSavedViews: EVERYBODY,
@@ -77,7 +79,13 @@ function ask<Body>({ method, path, operation }: Asked, things: Things, headers: 
   const body = exampleOf(operation);
   const version: Headed = method === 'GET' ? {} : { 'if-match': '"1"' };
   const json: Headed = body === undefined ? version : { 'content-type': 'application/json', ...version };
-  return tell<Body>(app.request, method, addressOf(path, things), { ...json, ...headers }, body);
+  return tell<Body>(
+    app.request,
+    method,
+    addressOf(path, things) + questionOf(operation),
+    { ...json, ...headers },
+    body,
+  );
 }
 
 const bearer = (key: string): Headed => ({ authorization: `Bearer ${key}` });

@@ -65,6 +65,17 @@ export function addressOf(path: string, things: Things): string {
   }, path);
 }
 
+type Parameter = { readonly in: string; readonly name: string; readonly required?: boolean; readonly schema?: Schema };
+
+/** The parameters that a question cannot be without, with the document's own examples. */
+export function questionOf(operation: Operation): string {
+  const parameters = ((operation as { parameters?: readonly Parameter[] }).parameters ?? []).filter(
+    (each) => each.in === 'query' && each.required,
+  );
+  const asked = new URLSearchParams(parameters.map(({ name, schema }) => [name, String(schema?.example)]));
+  return parameters.length > 0 ? `?${asked}` : '';
+}
+
 const parametersOf = (path: string): string[] => [...path.matchAll(/\{(\w+)\}/g)].map(([, name]) => String(name));
 
 /** The shape of the JSON that is asked for; `undefined` where none is. */

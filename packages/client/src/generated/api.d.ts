@@ -400,6 +400,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/search": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Find a vessel, a thing aboard or a rule
+         * @description A vessel by name, type, home port and identifiers; a thing by what it is called, kind, place, maker, model and serial number, and its vessel’s words besides; a published rule by what it asks and where it stands. Whole words come first.
+         */
+        get: operations["search"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/season": {
         parameters: {
             query?: never;
@@ -1220,6 +1240,30 @@ export interface components {
             oldestOverdueAfter?: components["schemas"]["CalendarDay"];
             type?: string;
             vesselId: components["schemas"]["Id"];
+        };
+        FoundItem: {
+            id: components["schemas"]["Id"];
+            kind: string;
+            label: string;
+            serialNumber?: string;
+            vessel: {
+                id: components["schemas"]["Id"];
+                name: string;
+            };
+            /** @description Taken out of use. */
+            withdrawn: boolean;
+            zone?: string;
+        };
+        FoundRule: {
+            clause: string | null;
+            id: string;
+            inWords: string;
+            publication: string | null;
+        };
+        FoundVessel: {
+            id: components["schemas"]["Id"];
+            name: string;
+            type?: string;
         };
         /**
          * @example {
@@ -2361,6 +2405,44 @@ export interface components {
             items: components["schemas"]["Scheme"][];
             /** @description Asks for the next page; `null` at the end. */
             nextCursor: string | null;
+        };
+        /**
+         * @description The best of each, at most `limit`.
+         * @example {
+         *       "vessels": [
+         *         {
+         *           "id": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *           "name": "Marsh Harrier",
+         *           "type": "sloop"
+         *         }
+         *       ],
+         *       "things": [
+         *         {
+         *           "id": "0198c5a3-11d2-7f40-8b6e-0c9d3e2f1a4b",
+         *           "kind": "liferaft",
+         *           "label": "Liferaft, 6 persons",
+         *           "serialNumber": "M-4471",
+         *           "withdrawn": false,
+         *           "vessel": {
+         *             "id": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *             "name": "Marsh Harrier"
+         *           }
+         *         }
+         *       ],
+         *       "rules": [
+         *         {
+         *           "id": "raft-solas",
+         *           "publication": "SOLAS",
+         *           "clause": "III/20.8.1",
+         *           "inWords": "An inflatable liferaft is serviced at intervals of not more than 12 months."
+         *         }
+         *       ]
+         *     }
+         */
+        SearchAnswer: {
+            rules: components["schemas"]["FoundRule"][];
+            things: components["schemas"]["FoundItem"][];
+            vessels: components["schemas"]["FoundVessel"][];
         };
         /**
          * @description The first and the last day, both in it. It may run over the turn of the year.
@@ -4948,6 +5030,73 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["SchemePage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    search: {
+        parameters: {
+            query: {
+                /** @description How many of each, 1 to 20; 6 if not given. */
+                limit?: number;
+                /** @description Words, or the beginnings of words: each must be answered to. Numbers also without their strokes. */
+                q: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What answers to the words. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SearchAnswer"];
                 };
             };
             /** @description Who is asking is not known (`/problems/unauthenticated`). */
