@@ -28,6 +28,8 @@ export type Deps = {
   readonly dashboardDir?: string | null;
   readonly version: string;
   readonly contact?: Contact;
+  /** Told when a change of an own rule has begun, so that it need not wait to be found. */
+  onRuleChange?(): void;
   /** Marks the session's cookie `Secure`: for everything but plain HTTP on one's own machine. */
   readonly secureCookies?: boolean;
 };

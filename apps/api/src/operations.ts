@@ -16,10 +16,17 @@ import { recordFactsRoute } from './item/record-facts.route.ts';
 import { endSessionRoute } from './organisation/end-session.route.ts';
 import { getSeasonRoute } from './organisation/get-season.route.ts';
 import { getSessionRoute } from './organisation/get-session.route.ts';
+
 import { setSeasonRoute } from './organisation/set-season.route.ts';
+
+import { addRuleRoute } from './rule/add-rule.route.ts';
+import { changeRuleRoute } from './rule/change-rule.route.ts';
+
 import { endOverrideRoute } from './rule/end-override.route.ts';
+import { endRuleRoute } from './rule/end-rule.route.ts';
 import { getOverrideRoute } from './rule/get-override.route.ts';
 import { getRuleRoute } from './rule/get-rule.route.ts';
+import { getRuleChangeRoute } from './rule/get-rule-change.route.ts';
 import { listItemKindsRoute } from './rule/list-item-kinds.route.ts';
 import { listOverridesRoute } from './rule/list-overrides.route.ts';
 import { listRulesRoute } from './rule/list-rules.route.ts';
@@ -74,7 +81,11 @@ export const OPERATIONS = [
   restoreViewRoute,
   explainRoute,
   listRulesRoute,
+  addRuleRoute,
   getRuleRoute,
+  changeRuleRoute,
+  endRuleRoute,
+  getRuleChangeRoute,
   listOverridesRoute,
   setOverrideRoute,
   getOverrideRoute,

@@ -44,6 +44,7 @@ export async function startGarboard(config: Config, progress: Progress, asked: A
       dashboardDir: DASHBOARD_DIST,
       version: VERSION,
       ...(config.contact && { contact: config.contact }),
+      onRuleChange: () => scheduler.lookAtRuleChanges(),
     });
     const server = await listen(api.fetch, config.port, config.host);
     running.push(() => server.stop());

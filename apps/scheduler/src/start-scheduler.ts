@@ -7,7 +7,11 @@ import { checkAudits } from './upkeep/check-audit.job.ts';
 import { checkStandings } from './upkeep/check-standings.job.ts';
 import { forgetRunOut } from './upkeep/forget-run-out.job.ts';
 
-export type Scheduler = { stop(): Promise<void> };
+export type Scheduler = {
+  stop(): Promise<void>;
+  /** Looks for changes of own rules now instead of within a minute. */
+  lookAtRuleChanges(): void;
+};
 
 export const JOBS: readonly Job[] = [checkAudits, checkStandings, forgetRunOut, workThroughChanges];
 
@@ -24,18 +28,26 @@ export async function startScheduler(deps: SchedulerDeps): Promise<Scheduler> {
   });
   boss.on('error', (error) => deps.log({ level: 'error', message: 'scheduler', error: error.message }));
   const stop = () => boss.stop({ graceful: true, timeout: 5_000 });
+  const workers = new Map<string, string>();
   try {
     await boss.start();
-    for (const job of JOBS) await host(boss, job, deps);
+    for (const job of JOBS) workers.set(job.name, await host(boss, job, deps));
   } catch (fault) {
     await stop();
     throw fault;
   }
-  return { stop };
+  const fault = (error: Error) => deps.log({ level: 'error', message: 'scheduler', error: error.message });
+  const soon = async ({ name }: Job) => {
+    await boss.send(name, null);
+    boss.notifyWorker(workers.get(name) ?? '');
+  };
+  return { stop, lookAtRuleChanges: () => void soon(workThroughChanges).catch(fault) };
 }
 
-async function host(boss: PgBoss, job: Job, deps: SchedulerDeps): Promise<void> {
+/** Answers with the worker's name. */
+async function host(boss: PgBoss, job: Job, deps: SchedulerDeps): Promise<string> {
   await boss.createQueue(job.name);
-  await boss.work(job.name, { pollingIntervalSeconds: 5 }, async () => job.run(deps));
+  const worker = await boss.work(job.name, { pollingIntervalSeconds: 5 }, async () => job.run(deps));
   await boss.schedule(job.name, job.cron, null, { tz: 'UTC' });
+  return worker;
 }

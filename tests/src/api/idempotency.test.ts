@@ -59,6 +59,17 @@ describe('the same request with the same key', () => {
         ...{ decidedBy: 'D', document: 'B', reason: 'R' },
       },
     ],
+    [
+      'a rule of one’s own',
+      () => '/v1/rules',
+      {
+        ...{ weight: 'own', resets: [{ by: [], act: 'inspected' }], kinds: ['gas_hose'], vessels: { which: 'all' } },
+        limits: [{ plus: 'P1M', from: 'last_done', kind: 'interval' }],
+        ...{ window: { after: 'P2D', before: 'P1D' }, first: { plus: 'P1Y', from: 'installed' } },
+        ...{ inWords: 'W', action: { words: 'L', kind: 'inspect' }, takesEffectOn: '2026-03-01' },
+        ...{ reason: 'R', document: 'B', decidedBy: 'D' },
+      },
+    ],
     ['a fact', ({ itemId }) => `/v1/items/${itemId}/facts`, SERVICED],
     [
       'a meter reading',

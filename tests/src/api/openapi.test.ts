@@ -144,6 +144,8 @@ describe.each(named)('%s', (_, { method, path, operation, told }) => {
 /** Which operations contradict what is on record, and when. A 409 without such a case is not possible: add the case here. */
 const CONFLICTS: Record<string, string> = {
   endOverride: 'a figure that has ended already',
+  changeRule: 'a published rule',
+  endRule: 'a published rule, or one that has ended already',
 };
 
 /** What follows from what an operation takes. Whether a GET refuses a role is its own affair: the access matrix knows. */

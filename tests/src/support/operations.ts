@@ -6,6 +6,7 @@ import { saveView } from '@garboard/actions/saved-view/save-view.ts';
 import type { Operation } from '@garboard/api/openapi/conforms.test-support.ts';
 import { type Client, document } from './api.ts';
 import { accepted } from './organisation.ts';
+import { anOwnRule } from './own-rules.ts';
 import { anItem, anOverride, aVessel } from './vessels.ts';
 
 export type Asked = {
@@ -41,11 +42,14 @@ export async function thingsOf(client: Client): Promise<Things> {
   const override = await anOverride(ctx, vessel.id);
   const ours = { name: 'Ours', page: 'due', filters: {}, shared: true } as const;
   const view = accepted(await saveView(ctx, ours));
-  return { vesselId: vessel.id, itemId: item.id, overrideId: override.id, viewId: view.id, ...CATALOGUE };
+  const rule = await anOwnRule(ctx);
+  const changeId = rule.versions[0]?.changeId ?? '';
+  const made = { viewId: view.id, ruleId: rule.id, changeId };
+  return { vesselId: vessel.id, itemId: item.id, overrideId: override.id, ...made, ...CATALOGUE };
 }
 
 /** Parameters whose things are the same for everybody. */
-const CATALOGUE = { ruleId: 'raft-solas' };
+const CATALOGUE = {};
 
 /** Ids that nothing has: whatever its name, a parameter gets the same one. */
 export const NO_ONE_S: Things = new Proxy<Record<string, string>>(CATALOGUE, {

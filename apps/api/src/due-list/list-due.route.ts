@@ -65,7 +65,7 @@ export function listDueRoute(deps: Deps) {
     if (!start.ok) return badCursor(c);
     const { at, rows, more, counts, vesselsOverdue } = await read(c, deps, async (tx) => {
       const { timeZone } = await loadOrganisation(tx);
-      const at = asAt({ asOf: asOf ?? start.after?.day, knownAt }, deps.now(), timeZone);
+      const at = await asAt(tx, { asOf: asOf ?? start.after?.day, knownAt }, deps.now(), timeZone);
       return { at, ...(await readDueList(tx, { ...at, ...start, filter, limit })) };
     });
     const last = more ? rows.at(-1) : undefined;

@@ -42,7 +42,7 @@ export function listFleetRoute(deps: Deps) {
     if (!start.ok) return badCursor(c);
     const { name, season, at, rows, more } = await read(c, deps, async (tx) => {
       const { name, timeZone } = await loadOrganisation(tx);
-      const at = asAt({ ...asked, asOf: asked.asOf ?? start.after?.day }, deps.now(), timeZone);
+      const at = await asAt(tx, { ...asked, asOf: asked.asOf ?? start.after?.day }, deps.now(), timeZone);
       const { season } = await loadSeason(tx);
       return { name, season, at, ...(await readFleet(tx, { ...at, ...start, limit })) };
     });

@@ -37,7 +37,7 @@ export function listObligationsRoute(deps: Deps) {
       const item = await loadItem(tx, itemId);
       const vessel = item && (await loadVessel(tx, item.vesselId));
       if (!item || !vessel) return null;
-      const at = asAt(asked, deps.now(), vessel.timeZone);
+      const at = await asAt(tx, asked, deps.now(), vessel.timeZone);
       return {
         at,
         obligations: at.cut ? await workOut(tx, vessel.id, itemId, at.cut) : await listObligations(tx, itemId),

@@ -15,6 +15,7 @@ import { overrideProblems } from '@garboard/domain/rule/override-problems.ts';
 import type { PeriodText } from '@garboard/domain/rule/rule.ts';
 import { dayOfText } from '../request/as-at.ts';
 import { given } from '../request/given.ts';
+import { ownRuleFaults, toOwnRule } from './unstored-own-rule.ts';
 
 type Unstored =
   | { readonly ok: true; readonly item: ItemHistory; readonly vessel: VesselHistory; readonly doubts: readonly Fault[] }
@@ -40,6 +41,7 @@ export function readUnstored(asked: ExplainRequest, latest: Day): Unstored {
   const problems = [
     ...facts.problems,
     ...attributes.problems.map(({ pointer, detail }) => ({ pointer: `/attributes${pointer}`, detail })),
+    ...ownRuleFaults(asked.ownRules),
     ...asked.overrides.flatMap((each, at) => overrideProblems(each, kind.id).map(under(`/overrides/${at}`))),
   ];
   if (problems.length > 0) return { ok: false, errors: problems };
@@ -63,9 +65,10 @@ function toOverride({ ended, from, period, ...stated }: UnstoredOverride, at: nu
   };
 }
 
-function toVessel({ schemes, situations, events }: ExplainRequest): VesselHistory {
+function toVessel({ schemes, situations, events, ownRules }: ExplainRequest): VesselHistory {
   return {
     schemes,
+    ownRules: ownRules.map((each, at) => toOwnRule(each, at, ALWAYS)),
     situations: situations.map((each, at) => ({
       recordedAt: ALWAYS,
       ...given(each),

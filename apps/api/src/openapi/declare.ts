@@ -80,6 +80,8 @@ export const VesselPath = z.object({ vesselId: Id });
 export const ItemPath = z.object({ itemId: Id });
 export const OverridePath = z.object({ overrideId: Id });
 export const SavedViewPath = z.object({ viewId: Id });
+export const RulePath = z.object({ ruleId: z.string().meta({ description: 'An `id` of `/v1/rules`.' }) });
+export const RuleChangePath = z.object({ changeId: Id });
 
 type Declared = {
   description: string;

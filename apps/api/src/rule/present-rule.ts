@@ -21,6 +21,7 @@ export function presentRule(rule: domain.Rule): Rule {
     inWords: rule.inWords,
     source: presentSource(rule.source),
     duties: rule.duties.map(presentDuty),
+    own: false,
     checks: rule.checks.map(({ inWords }) => ({ inWords })),
     alsoAsks: [...(rule.alsoAsks ?? [])],
     appliesWhen: (rule.appliesWhen ?? []).map(appliesInWords),

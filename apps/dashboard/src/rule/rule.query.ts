@@ -34,6 +34,7 @@ export const explainQuery = ({ facts, ...example }: WorkedExample) =>
           body: {
             attributes: {},
             events: [],
+            ownRules: [],
             situations: [],
             overrides: [],
             ...example,

@@ -18,6 +18,7 @@ const RULE: Rule = {
     },
   ],
   checks: [],
+  own: false,
   alsoAsks: [],
   appliesWhen: [],
   whileNotRecorded: [],

@@ -43,8 +43,8 @@ export function changeOwnRule(
     const before = await lockOwnRule(write.tx, ruleId);
     if (!before) return refused({ kind: 'not_found' });
     if (before.version !== expectedVersion) return refused({ kind: 'stale', version: before.version });
-    if (input.definition === null && before.versions.at(-1)?.definition === null)
-      return refused({ kind: 'conflict', detail: 'Its last version ends it already.' });
+    if (input.definition === null && hasEnded(before))
+      return refused({ kind: 'conflict', detail: 'It has ended already.' });
     const errors = await faultsOf(write, input);
     if (errors.length > 0) return refused({ kind: 'invalid', errors });
     return done(await layDown(write, before, input));
@@ -54,13 +54,18 @@ export function changeOwnRule(
 async function layDown(write: Write, before: OwnRuleRecord, input: RuleVersionInput): Promise<OwnRuleRecord> {
   const { tx, ctx } = write;
   const made = { recordedAt: ctx.now.toISOString(), recordedBy: actorText(ctx.actor) };
-  const version = { ...input, ...made, number: before.version + 1 };
+  const version = { ...input, ...made, number: before.versions.length + 1 };
   await insertOwnRuleVersion(tx, ctx.organisationId, before.id, version);
-  const verb = input.definition === null ? 'end_rule' : before.version === 0 ? 'add_rule' : 'change_rule';
+  const verb = input.definition === null ? 'end_rule' : before.versions.length === 0 ? 'add_rule' : 'change_rule';
   const last = before.versions.at(-1) ?? null;
   audit(write, { verb, subject: 'rule', subjectId: before.id, before: last, after: version });
   await beginWhatIsDue(write, before.id);
   return (await loadOwnRule(tx, before.id)) ?? before;
+}
+
+/** An end that is only planned can be moved. */
+function hasEnded({ versions }: OwnRuleRecord): boolean {
+  return versions.findLast(({ changeId }) => changeId !== null)?.definition === null;
 }
 
 async function faultsOf({ tx, ctx }: Write, { takesEffectOn, definition }: RuleVersionInput): Promise<Fault[]> {

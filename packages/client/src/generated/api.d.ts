@@ -268,6 +268,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/rule-changes/{changeId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Ask how far a change of your own rule is
+         * @description Dates that it has not come to yet are still those of before, unless something was recorded of their thing meanwhile.
+         */
+        get: operations["getRuleChange"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/rules": {
         parameters: {
             query?: never;
@@ -277,11 +297,15 @@ export interface paths {
         };
         /**
          * List the rules
-         * @description Each with its publication and clause, how far that was checked, and what it reads. A rule shown as common practice has no source.
+         * @description Each with its publication and clause, how far that was checked, and what it reads. A rule shown as common practice has no source. Your own rules come last, ended ones too.
          */
         get: operations["listRules"];
         put?: never;
-        post?: never;
+        /**
+         * Add a rule of your own
+         * @description For `owner` and `manager` who see the whole fleet. It gives dates like a published rule, under a weight that is never law, from the day it takes effect. What it touches is worked out in the background: `/v1/rule-changes/{changeId}` says how far that is.
+         */
+        post: operations["addRule"];
         delete?: never;
         options?: never;
         head?: never;
@@ -297,11 +321,35 @@ export interface paths {
         };
         /**
          * Read one rule
-         * @description The rule in words, where it stands, what resets its clock, and the facts, attributes and events that it reads.
+         * @description The rule in words, where it stands, what resets its clock, and the facts, attributes and events that it reads; your own rules with their versions and, for `If-Match`, an `ETag`.
          */
         get: operations["getRule"];
-        put?: never;
+        /**
+         * Lay down another version of your own rule
+         * @description For `owner` and `manager` who see the whole fleet. The body is the whole text of the version, with the day from which it counts; what applied before stays known. `If-Match` is required. A published rule cannot be changed.
+         */
+        put: operations["changeRule"];
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/rules/{ruleId}/ending": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * End your own rule
+         * @description For `owner` and `manager` who see the whole fleet. It counts no more from the day named, today or later or earlier; what applied before stays known, and a later version can take it up again. `If-Match` is required.
+         */
+        post: operations["endRule"];
         delete?: never;
         options?: never;
         head?: never;
@@ -918,6 +966,11 @@ export interface components {
              * @default []
              */
             overrides: components["schemas"]["UnstoredOverride"][];
+            /**
+             * @description Own rules beside the published ones; those that are kept do not count here by themselves.
+             * @default []
+             */
+            ownRules: components["schemas"]["UnstoredOwnRule"][];
             /**
              * @description Schemes that always apply need not be named.
              * @default []
@@ -1714,6 +1767,111 @@ export interface components {
         };
         /**
          * @example {
+         *       "kinds": [
+         *         "portable_extinguisher_dry_powder",
+         *         "portable_extinguisher_foam"
+         *       ],
+         *       "vessels": {
+         *         "which": "all"
+         *       },
+         *       "action": {
+         *         "kind": "inspect",
+         *         "words": "Look at pin, gauge and bracket"
+         *       },
+         *       "inWords": "Every extinguisher is looked at once a week.",
+         *       "limits": [
+         *         {
+         *           "kind": "interval",
+         *           "from": "last_done",
+         *           "plus": "P7D"
+         *         }
+         *       ],
+         *       "resets": [
+         *         {
+         *           "act": "inspected",
+         *           "by": []
+         *         }
+         *       ],
+         *       "weight": "own",
+         *       "takesEffectOn": "2026-03-01",
+         *       "decidedBy": "Anna Berg",
+         *       "reason": "Two were found empty at the end of last season.",
+         *       "document": "Standing orders, no. 4"
+         *     }
+         */
+        NewOwnRule: {
+            action: components["schemas"]["OwnAction"];
+            /**
+             * @description Who decided it.
+             * @example Anna Berg
+             */
+            decidedBy: string;
+            /**
+             * @description Where it stands in writing.
+             * @example Standing orders, no. 4
+             */
+            document: string;
+            /** @description Counted while it was never done, where the limits alone give no day. */
+            first?: {
+                /** @enum {string} */
+                from: "manufactured" | "installed";
+                plus: components["schemas"]["Duration"];
+            };
+            /** @description The whole rule, in full sentences. */
+            inWords: string;
+            /** @description The things that it bears on. */
+            kinds: components["schemas"]["ItemKindCode"][];
+            limits: components["schemas"]["OwnLimit"][];
+            reason: string;
+            resets: components["schemas"]["OwnReset"][];
+            /**
+             * Format: date
+             * @description The first day on which this counts; it may lie in the future.
+             * @example 2027-03-18
+             */
+            takesEffectOn: string;
+            vessels: components["schemas"]["OwnRuleVessels"];
+            /**
+             * @description What stands behind it.
+             * @enum {string}
+             */
+            weight: "own" | "insurer" | "maker" | "common_practice";
+            /** @description The span around the due date in which the work counts as done on it. */
+            window?: {
+                after: components["schemas"]["Duration"];
+                before: components["schemas"]["Duration"];
+            };
+        };
+        /**
+         * @description `takesEffectOn`: the first day on which there is no such rule.
+         * @example {
+         *       "takesEffectOn": "2027-01-01",
+         *       "decidedBy": "Anna Berg",
+         *       "reason": "Gauges that report by themselves were fitted.",
+         *       "document": "Standing orders, no. 4"
+         *     }
+         */
+        NewOwnRuleEnding: {
+            /**
+             * @description Who decided it.
+             * @example Anna Berg
+             */
+            decidedBy: string;
+            /**
+             * @description Where it stands in writing.
+             * @example Standing orders, no. 4
+             */
+            document: string;
+            reason: string;
+            /**
+             * Format: date
+             * @description The first day on which this counts; it may lie in the future.
+             * @example 2027-03-18
+             */
+            takesEffectOn: string;
+        };
+        /**
+         * @example {
          *       "name": "Extinguishers before Easter",
          *       "page": "due",
          *       "filters": {
@@ -2024,6 +2182,117 @@ export interface components {
             /** @description Asks for the next page; `null` at the end. */
             nextCursor: string | null;
         };
+        /** @description What somebody must do; `words` as an instruction. */
+        OwnAction: {
+            /** @enum {string} */
+            kind: "service" | "inspect" | "test" | "replace" | "withdraw" | "overhaul";
+            words: string;
+        };
+        /** @description What leads to the date; of several the earliest binds. `before_event`: done no longer than `within` before its start. */
+        OwnLimit: {
+            /** @enum {string} */
+            from: "manufactured" | "installed" | "last_done";
+            /** @enum {string} */
+            kind: "interval";
+            plus: components["schemas"]["Duration"];
+        } | {
+            /** @enum {string} */
+            kind: "printed_expiry";
+        } | {
+            hours: number;
+            /** @enum {string} */
+            kind: "running_hours";
+        } | {
+            /** @enum {string} */
+            event: "inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale" | "alteration" | "gas_system_change";
+            /** @enum {string} */
+            kind: "before_event";
+            within: components["schemas"]["Duration"];
+        };
+        /** @description An act that starts the clock anew. Without `tests`: whichever; `by` empty: anybody. */
+        OwnReset: {
+            /** @enum {string} */
+            act: "inspected" | "serviced" | "tested" | "replaced" | "overhauled";
+            by: ("owner_or_skipper" | "crew" | "competent_person" | "surveyor" | "marine_inspector" | "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "yard" | "liferaft_service_station" | "lifejacket_service_station" | "hydrostatic_release_service_station" | "shore_based_maintenance_provider" | "radio_surveyor" | "fire_equipment_technician" | "compass_adjuster" | "measurement_surveyor" | "registered_examiner" | "maker")[];
+            tests?: ("visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "coolant" | "belts" | "belt_inspection" | "details_confirmed" | "discharge")[];
+        };
+        /** @description Of a day, what was laid down last among the versions that had taken effect by then counts: a version also stands in for what was planned before for a later day. */
+        OwnRule: {
+            /** @description The number of the version that counts now. Absent: none yet, or it has ended. */
+            inForce?: number;
+            /** @description The rule’s `ETag`: another with each version laid down or taken up. */
+            version: number;
+            versions: components["schemas"]["OwnRuleVersion"][];
+        };
+        OwnRuleVersion: {
+            /**
+             * Format: uuid
+             * @description An entry of `/v1/rule-changes`. Absent until its day has come and it was taken up.
+             * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
+             */
+            changeId?: string;
+            /**
+             * @description Who decided it.
+             * @example Anna Berg
+             */
+            decidedBy: string;
+            /**
+             * @description Where it stands in writing.
+             * @example Standing orders, no. 4
+             */
+            document: string;
+            /** @description Absent: it ends the rule. */
+            laysDown?: {
+                action: components["schemas"]["OwnAction"];
+                /** @description Counted while it was never done, where the limits alone give no day. */
+                first?: {
+                    /** @enum {string} */
+                    from: "manufactured" | "installed";
+                    plus: components["schemas"]["Duration"];
+                };
+                /** @description The whole rule, in full sentences. */
+                inWords: string;
+                /** @description The things that it bears on. */
+                kinds: components["schemas"]["ItemKindCode"][];
+                limits: components["schemas"]["OwnLimit"][];
+                resets: components["schemas"]["OwnReset"][];
+                vessels: components["schemas"]["OwnRuleVessels"];
+                /**
+                 * @description What stands behind it.
+                 * @enum {string}
+                 */
+                weight: "own" | "insurer" | "maker" | "common_practice";
+                /** @description The span around the due date in which the work counts as done on it. */
+                window?: {
+                    after: components["schemas"]["Duration"];
+                    before: components["schemas"]["Duration"];
+                };
+            };
+            /** @description From 1, in the order in which they were laid down. */
+            number: number;
+            reason: string;
+            recordedAt: components["schemas"]["Instant"];
+            /** @description The credential that laid it down. */
+            recordedBy: string;
+            /**
+             * Format: date
+             * @description The first day on which this counts; it may lie in the future.
+             * @example 2027-03-18
+             */
+            takesEffectOn: string;
+        };
+        OwnRuleVessels: {
+            /** @enum {string} */
+            which: "all";
+        } | {
+            scheme: components["schemas"]["SchemeCode"];
+            /** @enum {string} */
+            which: "under_scheme";
+        } | {
+            vesselIds: components["schemas"]["Id"][];
+            /** @enum {string} */
+            which: "chosen";
+        };
         /**
          * @example {
          *       "season": {
@@ -2273,7 +2542,8 @@ export interface components {
          *             "words": "a liferaft service station"
          *           }
          *         ]
-         *       }
+         *       },
+         *       "own": false
          *     }
          */
         Rule: {
@@ -2289,12 +2559,41 @@ export interface components {
             id: string;
             inWords: string;
             kinds: components["schemas"]["ItemKindCode"][];
+            /** @description Made by your organisation. */
+            own: boolean;
+            ownRule?: components["schemas"]["OwnRule"];
             reads: components["schemas"]["RuleReads"];
             scheme: components["schemas"]["SchemeCode"];
             source: components["schemas"]["Source"];
             weight: components["schemas"]["WeightCode"];
             /** @description What is assumed or left unknown while something is not on record, or only roughly. */
             whileNotRecorded: string[];
+        };
+        /**
+         * @example {
+         *       "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d",
+         *       "ruleId": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *       "number": 2,
+         *       "state": "running",
+         *       "itemsTotal": 164,
+         *       "itemsDone": 80,
+         *       "obligationsChanged": 80,
+         *       "begunAt": "2026-11-25T08:12:00Z"
+         *     }
+         */
+        RuleChange: {
+            begunAt: components["schemas"]["Instant"];
+            finishedAt?: components["schemas"]["Instant"];
+            id: components["schemas"]["Id"];
+            itemsDone: number;
+            /** @description The things it can touch, counted when it began. */
+            itemsTotal: number;
+            /** @description The number of the version that makes the change. */
+            number: number;
+            obligationsChanged: number;
+            ruleId: components["schemas"]["Id"];
+            /** @enum {string} */
+            state: "running" | "done";
         };
         RulePage: {
             items: components["schemas"]["Rule"][];
@@ -2656,6 +2955,56 @@ export interface components {
              * @enum {string}
              */
             weight: "maker" | "insurer" | "own";
+        };
+        UnstoredOwnRule: {
+            action: components["schemas"]["OwnAction"];
+            /**
+             * @description Who decided it.
+             * @example Anna Berg
+             */
+            decidedBy: string;
+            /**
+             * @description Where it stands in writing.
+             * @example Standing orders, no. 4
+             */
+            document: string;
+            /** @description Counted while it was never done, where the limits alone give no day. */
+            first?: {
+                /** @enum {string} */
+                from: "manufactured" | "installed";
+                plus: components["schemas"]["Duration"];
+            };
+            /** @description What `ruleId` calls it; `own-0`, `own-1`, … by its place in the list where absent. */
+            id?: string;
+            /** @description The whole rule, in full sentences. */
+            inWords: string;
+            /** @description The things that it bears on. */
+            kinds: components["schemas"]["ItemKindCode"][];
+            limits: components["schemas"]["OwnLimit"][];
+            reason: string;
+            /**
+             * Format: date-time
+             * @description When it was learned, for `knownAt`. Absent: always known.
+             * @example 2026-11-25T08:12:00Z
+             */
+            recordedAt?: string;
+            resets: components["schemas"]["OwnReset"][];
+            /**
+             * Format: date
+             * @description The first day on which this counts; it may lie in the future.
+             * @example 2027-03-18
+             */
+            takesEffectOn: string;
+            /**
+             * @description What stands behind it.
+             * @enum {string}
+             */
+            weight: "own" | "insurer" | "maker" | "common_practice";
+            /** @description The span around the due date in which the work counts as done on it. */
+            window?: {
+                after: components["schemas"]["Duration"];
+                before: components["schemas"]["Duration"];
+            };
         };
         /**
          * @example {
@@ -4226,6 +4575,71 @@ export interface operations {
             };
         };
     };
+    getRuleChange: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                changeId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The change. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RuleChange"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     listRules: {
         parameters: {
             query?: {
@@ -4235,6 +4649,8 @@ export interface operations {
                 kind?: string;
                 /** @description Rows a page, 1 to 200; 50 if not given. */
                 limit?: number;
+                /** @description `true`: only your own. `false`: only those that are published. */
+                own?: "true" | "false";
                 /** @description A body of rules that a vessel is kept under: an entry of `/v1/schemes`. */
                 scheme?: components["schemas"]["SchemeCode"];
                 /** @description What stands behind it. */
@@ -4301,6 +4717,127 @@ export interface operations {
             };
         };
     };
+    addRule: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewOwnRule"];
+            };
+        };
+        responses: {
+            /** @description The rule, with its first version. */
+            201: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Rule"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     getRule: {
         parameters: {
             query?: never;
@@ -4316,11 +4853,20 @@ export interface operations {
             /** @description The rule. */
             200: {
                 headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Rule"];
                 };
+            };
+            /** @description The reader has this version already (`If-None-Match`). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Who is asking is not known (`/problems/unauthenticated`). */
             401: {
@@ -4334,6 +4880,330 @@ export interface operations {
             };
             /** @description No such thing here (`/problems/not-found`). */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    changeRule: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description An `id` of `/v1/rules`. */
+                ruleId: string;
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewOwnRule"];
+            };
+        };
+        responses: {
+            /** @description The rule with its versions. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Rule"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    endRule: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description An `id` of `/v1/rules`. */
+                ruleId: string;
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewOwnRuleEnding"];
+            };
+        };
+        responses: {
+            /** @description The rule with its versions, the last of which ends it. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Rule"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
                 headers: {
                     [name: string]: unknown;
                 };

@@ -2,6 +2,7 @@
 import * as z from 'zod';
 import { Fault } from '../problem.ts';
 import { NewOverride } from '../rule/override.ts';
+import { NewOwnRule } from '../rule/own-rule.ts';
 import { AskedDay, CalendarDay, Instant, TimeZone } from '../shared.ts';
 import { NewSituation, NewVesselEvent } from '../vessel/situation.ts';
 import { SchemeCode } from '../vessel/vessel.ts';
@@ -31,6 +32,19 @@ const UnstoredOverride = NewOverride.omit({ itemId: true })
   .meta({ id: 'UnstoredOverride' });
 export type UnstoredOverride = z.infer<typeof UnstoredOverride>;
 
+/** The same as is laid down for a fleet, for the one thing asked about; each a version of its own. */
+const UnstoredOwnRule = NewOwnRule.omit({ vessels: true })
+  .extend({
+    id: z
+      .string()
+      .regex(/^[A-Za-z0-9._-]{1,60}$/, 'must be 1 to 60 letters, digits, dots, dashes or underscores')
+      .optional()
+      .meta({ description: 'What `ruleId` calls it; `own-0`, `own-1`, … by its place in the list where absent.' }),
+    recordedAt,
+  })
+  .meta({ id: 'UnstoredOwnRule' });
+export type UnstoredOwnRule = z.infer<typeof UnstoredOwnRule>;
+
 export const ExplainRequest = z
   .strictObject({
     vessel: z
@@ -52,6 +66,9 @@ export const ExplainRequest = z
       .max(50)
       .default([])
       .meta({ description: 'Own figures in place of published intervals, by the same rules as those that are kept.' }),
+    ownRules: z.array(UnstoredOwnRule).max(50).default([]).meta({
+      description: 'Own rules beside the published ones; those that are kept do not count here by themselves.',
+    }),
     asOf: AskedDay.optional().meta({
       description:
         'Facts after this day do not count. Default: today in the vessel’s place. A fact may lie in the future of today only up to this day.',

@@ -6,6 +6,7 @@ import { Action, SOURCE_EXAMPLE, Source, WeightCode } from '../item/obligation.t
 import { pageOf } from '../shared.ts';
 import { EVENT_CODES, SITUATION_PARTS } from '../vessel/situation.ts';
 import { SchemeCode } from '../vessel/vessel.ts';
+import { OwnRule } from './own-rule.ts';
 
 /** A value that a rule asks for and no fact holds. */
 export const Attribute = z
@@ -90,6 +91,8 @@ export const Rule = z
       .array(z.string())
       .meta({ description: 'What is assumed or left unknown while something is not on record, or only roughly.' }),
     reads: Reads,
+    own: z.boolean().meta({ description: 'Made by your organisation.' }),
+    ownRule: OwnRule.optional(),
   })
   .meta({
     id: 'Rule',
@@ -129,6 +132,7 @@ export const Rule = z
         situations: [],
         meanings: [{ of: 'capacity', code: 'liferaft_service_station', words: 'a liferaft service station' }],
       },
+      own: false,
     },
   });
 export type Rule = z.infer<typeof Rule>;

@@ -16,14 +16,17 @@ export type OwnRuleVersionRecord = OwnRuleGrounds & {
   readonly changeId: string | null;
 };
 
-/** `versions` in the order in which they were recorded; `version` is the last one's number. */
+/** `versions` in the order in which they were recorded; `version` counts on with each laid down or taken up. */
 export type OwnRuleRecord = {
   readonly id: string;
   readonly version: number;
   readonly versions: readonly OwnRuleVersionRecord[];
 };
 
-export type OwnRuleRow = Selectable<OwnRuleVersionTable> & { readonly change_id: string | null };
+export type OwnRuleRow = Selectable<OwnRuleVersionTable> & {
+  readonly change_id: string | null;
+  readonly rule_version: number;
+};
 
 export function toVersionRecord(row: OwnRuleRow): OwnRuleVersionRecord {
   return {

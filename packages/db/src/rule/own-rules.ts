@@ -15,6 +15,11 @@ export async function loadOwnRule(tx: Scoped, id: string): Promise<OwnRuleRecord
   return toRecords(rows)[0] ?? null;
 }
 
+/** Every one, ended ones too, in the order in which they were made. */
+export async function listOwnRules(tx: Scoped): Promise<OwnRuleRecord[]> {
+  return toRecords(await versionRows(tx).execute());
+}
+
 /** Loads it and holds its row until the transaction ends, so that versions come one after the other. */
 export async function lockOwnRule(tx: Scoped, id: string): Promise<OwnRuleRecord | null> {
   const row = await tx.selectFrom('own_rule').select('id').where('id', '=', id).forUpdate().executeTakeFirst();
@@ -69,12 +74,24 @@ export async function insertOwnRuleVersion(
     .insertInto('own_rule_version')
     .values(toVersionColumns(organisationId, ruleId, version))
     .execute();
-  await tx.updateTable('own_rule').set({ version: version.number }).where('id', '=', ruleId).execute();
+  await touchOwnRule(tx, ruleId);
+}
+
+/** Its `ETag` is another from now on. */
+export async function touchOwnRule(tx: Scoped, id: string): Promise<void> {
+  await tx
+    .updateTable('own_rule')
+    .set((eb) => ({ version: eb('version', '+', 1) }))
+    .where('id', '=', id)
+    .execute();
 }
 
 function versionRows(tx: Scoped) {
   return tx
     .selectFrom('own_rule_version as v')
+    .innerJoin('own_rule as r', (join) =>
+      join.onRef('r.organisation_id', '=', 'v.organisation_id').onRef('r.id', '=', 'v.rule_id'),
+    )
     .leftJoin('rule_change as c', (join) =>
       join
         .onRef('c.organisation_id', '=', 'v.organisation_id')
@@ -82,15 +99,16 @@ function versionRows(tx: Scoped) {
         .onRef('c.number', '=', 'v.number'),
     )
     .selectAll('v')
-    .select('c.id as change_id')
+    .select(['c.id as change_id', 'r.version as rule_version'])
     .orderBy('v.rule_id')
     .orderBy('v.number');
 }
 
 function toRecords(rows: readonly OwnRuleRow[]): OwnRuleRecord[] {
   const byRule = Map.groupBy(rows, ({ rule_id }) => rule_id);
-  return [...byRule].map(([id, its]) => {
-    const versions = its.map(toVersionRecord);
-    return { id, version: versions.at(-1)?.number ?? 0, versions };
-  });
+  return [...byRule].map(([id, its]) => ({
+    id,
+    version: its[0]?.rule_version ?? 0,
+    versions: its.map(toVersionRecord),
+  }));
 }
