@@ -71,10 +71,11 @@ grant insert, select on audit_head to garboard_app;
 create table day_count (
   organisation_id uuid not null,
   overdue_after date not null,
-  due_on date not null,
+  due_from date not null,
+  suspended datemultirange not null,
   weight text not null,
   n integer not null,
-  constraint day_count_pkey PRIMARY KEY (organisation_id, overdue_after, due_on, weight),
+  constraint day_count_pkey PRIMARY KEY (organisation_id, overdue_after, due_from, suspended, weight),
   constraint day_count_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id)
 );
 alter table day_count enable row level security;
@@ -205,13 +206,16 @@ create table obligation (
   latest_permitted_on date,
   windows jsonb not null,
   explanation jsonb not null,
+  due_from date not null,
+  suspended datemultirange not null default '{}'::datemultirange,
   constraint obligation_pkey PRIMARY KEY (organisation_id, item_id, rule_id, duty),
   constraint obligation_organisation_id_item_id_fkey FOREIGN KEY (organisation_id, item_id) REFERENCES item(organisation_id, id),
   constraint obligation_organisation_id_vessel_id_fkey FOREIGN KEY (organisation_id, vessel_id) REFERENCES vessel(organisation_id, id),
   constraint obligation_check CHECK (((overdue_after = 'infinity'::date) = (due_on = 'infinity'::date)))
 );
 CREATE INDEX obligation_due ON public.obligation USING btree (organisation_id, overdue_after, item_id, rule_id, duty);
-CREATE INDEX obligation_of_vessel ON public.obligation USING btree (organisation_id, vessel_id, overdue_after, due_on, weight);
+CREATE INDEX obligation_of_vessel ON public.obligation USING btree (organisation_id, vessel_id, overdue_after, due_from, suspended, weight);
+CREATE INDEX obligation_suspended ON public.obligation USING btree (organisation_id, overdue_after) WHERE (suspended <> '{}'::datemultirange);
 alter table obligation enable row level security;
 alter table obligation force row level security;
 create policy own_organisation on obligation
@@ -641,11 +645,12 @@ CREATE OR REPLACE FUNCTION public.shift_day_counts(organisation uuid, net jsonb)
  SET search_path TO 'pg_catalog', 'public'
  SET "app.vessels" TO 'all'
 AS $function$
-  insert into day_count (organisation_id, overdue_after, due_on, weight, n)
-  select organisation, d.overdue_after, d.due_on, d.weight, d.n
-  from jsonb_to_recordset(net) as d (overdue_after date, due_on date, weight text, n integer)
-  order by d.overdue_after, d.due_on, d.weight
-  on conflict (organisation_id, overdue_after, due_on, weight) do update set n = day_count.n + excluded.n
+  insert into day_count (organisation_id, overdue_after, due_from, suspended, weight, n)
+  select organisation, d.overdue_after, d.due_from, d.suspended, d.weight, d.n
+  from jsonb_to_recordset(net)
+    as d (overdue_after date, due_from date, suspended datemultirange, weight text, n integer)
+  order by d.overdue_after, d.due_from, d.suspended, d.weight
+  on conflict (organisation_id, overdue_after, due_from, suspended, weight) do update set n = day_count.n + excluded.n
 $function$
 ;
 

@@ -175,6 +175,9 @@ export type ObligationTable = {
   action_words: string;
   overdue_after: string;
   due_on: string;
+  due_from: string;
+  /** Days on which it is suspended, as PostgreSQL writes a `datemultirange`: `{[2026-11-02,2027-04-10)}`. */
+  suspended: string;
   expires_on: string | null;
   replace_by: string | null;
   latest_permitted_on: string | null;
@@ -199,7 +202,14 @@ export type Database = {
   obligation: ObligationTable;
   season: { organisation_id: string; starts: string | null; ends: string | null; version: number };
   saved_view: SavedViewTable;
-  day_count: { organisation_id: string; overdue_after: string; due_on: string; weight: string; n: number };
+  day_count: {
+    organisation_id: string;
+    overdue_after: string;
+    due_from: string;
+    suspended: string;
+    weight: string;
+    n: number;
+  };
   vessel_standing: {
     organisation_id: string;
     vessel_id: string;

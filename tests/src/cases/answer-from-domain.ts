@@ -1,12 +1,11 @@
 /** Answers a case's request from the rules engine itself, in the words of the API. */
 import { type Day, formatDay, parseDay } from '@garboard/domain/calendar/day.ts';
 import { parseRecordedDate } from '@garboard/domain/calendar/recorded-date.ts';
-import { standingOn } from '@garboard/domain/due-list/standing.ts';
+import { standsOn } from '@garboard/domain/due-list/standing.ts';
 import type { Fact } from '@garboard/domain/item/fact.ts';
 import { findItemKind } from '@garboard/domain/item/item-kind.ts';
 import type { Obligation } from '@garboard/domain/item/obligation.ts';
 import { withPlatesPlaced } from '@garboard/domain/item/place-plates.ts';
-import { suspendedOn } from '@garboard/domain/item/suspension.ts';
 import { workOutObligations } from '@garboard/domain/item/work-out-obligations.ts';
 import { SCHEME_IDS, type SchemeId } from '@garboard/domain/rule/scheme.ts';
 import { type Situation, VESSEL_EVENTS, type VesselEvent } from '@garboard/domain/vessel/situation.ts';
@@ -75,12 +74,13 @@ function toDay(text: string): Day {
   return day;
 }
 
-function show({ ruleId, duty, outcome, explanation }: Obligation, asOf: Day): Answered {
-  const suspended = suspendedOn(explanation, asOf);
+function show(obligation: Obligation, asOf: Day): Answered {
+  const { ruleId, duty, outcome, explanation } = obligation;
+  const { standing, suspended } = standsOn(obligation, asOf);
   const about = {
     ruleId,
     duty,
-    standing: standingOn(outcome, asOf),
+    standing,
     explanation,
     ...(suspended && { suspendedFrom: formatDay(suspended.from) }),
     ...(suspended?.until != null && { suspendedUntil: formatDay(suspended.until) }),

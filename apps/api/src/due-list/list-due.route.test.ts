@@ -1,4 +1,5 @@
 import type { DueList } from '@garboard/contract/due-list/due-list.ts';
+import type { Fleet } from '@garboard/contract/fleet/fleet.ts';
 import type { Problem } from '@garboard/contract/problem.ts';
 import { signedIn } from '@garboard/tests/support/api.ts';
 import { anItem, aVessel, state } from '@garboard/tests/support/vessels.ts';
@@ -40,7 +41,7 @@ describe('GET /v1/due', () => {
     });
   });
 
-  it('counts the whole organisation in every answer, what is unknown too, whatever the filters', async () => {
+  it('counts in every answer what is unknown too, whichever standing is asked for', async () => {
     const { owner } = await aFleetWithFlares();
 
     const { body: all } = await owner.get<DueList>('/v1/due');
@@ -137,8 +138,83 @@ describe('GET /v1/due', () => {
     },
   );
 
+  it('counts what the filters mean, however it stands', async () => {
+    const { owner, ctx } = await aFleetWithFlares();
+    const { id: other } = await aVessel(ctx, ['us_recreational'], 'Fulmar');
+    const { item } = await anItem(ctx, other, 'hand_flare', 'Old flare');
+    await state(ctx, item.id, { fact: 'printed_expiry', on: '2026-01-31' });
+    const counted = async (query: string) => {
+      const { body: stored } = await owner.get<DueList>(`/v1/due?${query}`);
+      const { body: anew } = await owner.get<DueList>(`/v1/due?${query}&knownAt=2999-01-01T00:00:00Z`);
+      expect([anew.counts, anew.vesselsOverdue]).toEqual([stored.counts, stored.vesselsOverdue]);
+      const { overdue, due, in_date, unknown } = stored.counts;
+      return [overdue.law, due.law, in_date.law, unknown.law, stored.vesselsOverdue];
+    };
+
+    expect(await counted('limit=5')).toEqual([2, 1, 2, 1, 2]);
+    expect(await counted(`vesselId=${other}`)).toEqual([1, 0, 0, 0, 1]);
+    expect(await counted('scheme=us_recreational')).toEqual([2, 1, 2, 1, 2]);
+    expect(await counted('weight=law&standing=due')).toEqual([2, 1, 2, 1, 2]);
+    expect(await counted('kind=liferaft')).toEqual([0, 0, 0, 0, 0]);
+    expect(await counted('weight=insurer')).toEqual([0, 0, 0, 0, 0]);
+  });
+
+  it('lists and counts apart what is suspended while she is laid up, and lets it come back when she does', async () => {
+    const owner = await signedIn();
+    const ctx = owner.organisation.ctx();
+    const { id } = await aVessel(ctx, ['us_sailing_school'], 'Whimbrel');
+    const { item } = await anItem(ctx, id, 'portable_extinguisher_foam', 'Extinguisher, galley');
+    await state(ctx, item.id, {
+      fact: 'serviced',
+      on: '2025-06-01',
+      doneBy: { capacity: 'fire_equipment_technician' },
+    });
+    await owner.post(`/v1/vessels/${id}/situations`, {
+      from: '2026-11-02',
+      place: 'ashore',
+      use: 'laid_up',
+      dismantled: true,
+    });
+    await owner.post(`/v1/vessels/${id}/situations`, { from: '2027-04-10', place: 'afloat', use: 'in_commission' });
+    const law = 'weight=law';
+    const ask = async (query: string) => {
+      const { body: stored } = await owner.get<DueList>(`/v1/due?${query}`);
+      const { body: anew } = await owner.get<DueList>(`/v1/due?${query}&knownAt=2999-01-01T00:00:00Z`);
+      expect(anew).toEqual(stored);
+      const rows = stored.items.map(({ ruleId, standing, suspendedFrom }) => [ruleId, standing, suspendedFrom]);
+      return { rows, counts: [stored.counts.overdue.law, stored.counts.suspended.law, stored.vesselsOverdue] };
+    };
+
+    expect(await ask(law)).toEqual({ rows: [], counts: [0, 1, 0] });
+    expect(await ask(`${law}&suspended=true`)).toEqual({
+      rows: [['fe-us-school', 'due', '2026-11-02']],
+      counts: [0, 1, 0],
+    });
+    const back = await ask(`${law}&asOf=2027-04-10`);
+    expect(back).toEqual({ rows: [['fe-us-school', 'overdue', undefined]], counts: [1, 0, 1] });
+    const { body: fleet } = await owner.get<Fleet>('/v1/fleet');
+    expect(fleet.items[0]).toMatchObject({ counts: { overdue: { law: 0 }, suspended: { law: 1 } } });
+    expect(fleet.items[0]).not.toHaveProperty('oldestOverdueAfter');
+  });
+
+  it('calls a weekly duty due for its last two days only', async () => {
+    const owner = await signedIn();
+    const ctx = owner.organisation.ctx();
+    const { id } = await aVessel(ctx, ['us_small_passenger'], 'Dunlin');
+    const { item } = await anItem(ctx, id, 'rescue_boat', 'Rescue boat');
+    await state(ctx, item.id, { fact: 'inspected', on: '2026-11-25' });
+    const standing = async (day: string) => {
+      const { body } = await owner.get<DueList>(`/v1/due?vesselId=${id}&asOf=${day}`);
+      return body.items.find(({ ruleId }) => ruleId === 'us-lsa-wk')?.standing;
+    };
+
+    expect([await standing('2026-11-29'), await standing('2026-11-30')]).toEqual(['in_date', 'due']);
+  });
+
   it.each([
     ['standing=late', '#query/standing'],
+    ['suspended=yes', '#query/suspended'],
+    ['suspended=true&standing=due', '#query/suspended'],
     ['kind=nope', '#query/kind'],
     ['horizonDays=-1', '#query/horizonDays'],
     ['horizonDays=', '#query/horizonDays'],

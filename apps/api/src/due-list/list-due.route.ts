@@ -10,6 +10,7 @@ import { createRoute, z } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
 import { page, READ_PROBLEMS, routes, SIGNED_IN } from '../openapi/declare.ts';
 import { access } from '../organisation/access.ts';
+import { problem } from '../problem/problem.ts';
 import { read } from '../request/action-context.ts';
 import { asAt } from '../request/as-at.ts';
 import { badCursor, nextCursor, readCursor } from '../request/cursor.ts';
@@ -27,6 +28,10 @@ const filters = {
   standing: StandingCode.optional().meta({
     description: 'Without it: everything that has a date. `unknown` asks for the group of things that have none.',
   }),
+  suspended: z.literal('true').optional().meta({
+    description:
+      'The group of what is suspended on the day, as the vessel is laid up. Without it none of that is listed; it does not go with `standing`.',
+  }),
   horizonDays: wholeNumber({ min: 0, max: 36_600 })
     .optional()
     .meta({ description: 'Only what is overdue after at most so many days. It does not bear on `unknown`.' }),
@@ -39,14 +44,19 @@ const route = createRoute({
   tags: ['Due list'],
   summary: 'List what is due across the fleet',
   description: [
-    'Ordered by `overdueAfter`. Things without a date are a group of their own (`standing=unknown`), counted in every answer.',
+    'Ordered by `overdueAfter`. Things without a date (`standing=unknown`) and duties suspended while a vessel is laid up (`suspended=true`) are groups of their own, counted in every answer.',
     'The day asked is, by default, today in the organisation’s time zone; the pages after the first keep it.',
     'For a day gone by, or with `knownAt`, everything is worked out anew from the facts, which costs the whole fleet.',
   ].join(' '),
   security: SIGNED_IN,
   request: { query: z.strictObject({ ...filters, ...asAtQuery, ...pageQuery }) },
-  responses: { 200: page(DueList, 'A page of the due list, and the whole organisation’s counts.'), ...READ_PROBLEMS },
+  responses: {
+    200: page(DueList, 'A page of the due list, and the counts of what the filters mean.'),
+    ...READ_PROBLEMS,
+  },
 });
+
+const EITHER = { pointer: '#query/suspended', detail: 'is a group of its own: it does not go with standing' };
 
 const Key = z.object({
   day: CalendarDay,
@@ -59,6 +69,7 @@ const Key = z.object({
 export function listDueRoute(deps: Deps) {
   return routes().openapi({ ...route, middleware: access(deps, 'read') }, async (c) => {
     const { limit, cursor, asOf, knownAt, ...asked } = c.req.valid('query');
+    if (asked.suspended && asked.standing) return problem(c, 'invalid', { errors: [EITHER] });
     const filter = toFilter(asked);
     const question = { list: 'due', filter, asOf, knownAt };
     const start = readCursor(cursor, question, Key);
@@ -77,9 +88,12 @@ export function listDueRoute(deps: Deps) {
   });
 }
 
-type Asked = { [K in keyof DueFilter]?: DueFilter[K] | undefined } & { source?: string | undefined };
+type Asked = { [K in keyof Omit<DueFilter, 'suspended'>]?: DueFilter[K] | undefined } & {
+  source?: string | undefined;
+  suspended?: 'true' | undefined;
+};
 
-function toFilter({ source, horizonDays, ...asked }: Asked): DueFilter {
-  const horizon = asked.standing === 'unknown' ? {} : { horizonDays };
-  return given({ ...asked, ...horizon }) as DueFilter;
+function toFilter({ source, suspended, standing, horizonDays, ...asked }: Asked): DueFilter {
+  const horizon = standing === 'unknown' ? {} : { horizonDays };
+  return given({ ...asked, ...horizon, ...(suspended ? { suspended: true } : { standing }) }) as DueFilter;
 }

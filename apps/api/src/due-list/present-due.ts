@@ -2,8 +2,8 @@
 import type { DueRow } from '@garboard/contract/due-list/due-list.ts';
 import type { DueEntry } from '@garboard/db/due-list/due-entry.ts';
 import { type Day, daysBetween, formatDay } from '@garboard/domain/calendar/day.ts';
-import { standingOn } from '@garboard/domain/due-list/standing.ts';
-import { presentSource } from '../item/present-obligation.ts';
+import { standsOn } from '@garboard/domain/due-list/standing.ts';
+import { presentSource, presentSuspension } from '../item/present-obligation.ts';
 
 export function presentDue({ vessel, item, obligation }: DueEntry, asOf: Day): DueRow {
   const { outcome, explanation } = obligation;
@@ -27,7 +27,8 @@ export function presentDue({ vessel, item, obligation }: DueEntry, asOf: Day): D
       overdueAfter: formatDay(outcome.overdueAfter),
       days: daysBetween(asOf, outcome.overdueAfter),
     }),
-    standing: standingOn(outcome, asOf),
+    standing: standsOn(obligation, asOf).standing,
+    ...presentSuspension(obligation, asOf),
     sentence: explanation.sentence,
     reference: presentSource(explanation.source),
   };

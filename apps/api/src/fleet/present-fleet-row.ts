@@ -3,7 +3,7 @@ import type { FleetRow } from '@garboard/contract/fleet/fleet.ts';
 import type { DueEntry } from '@garboard/db/due-list/due-entry.ts';
 import type { FleetVessel } from '@garboard/db/due-list/read-fleet.ts';
 import { type Day, formatDay } from '@garboard/domain/calendar/day.ts';
-import { standingOn } from '@garboard/domain/due-list/standing.ts';
+import { countedAs } from '@garboard/domain/due-list/standing.ts';
 import { findItemKind } from '@garboard/domain/item/item-kind.ts';
 import type { ActionKind } from '@garboard/domain/rule/rule.ts';
 import { isAshore, isLaidUp, situationSpans } from './situation-spans.ts';
@@ -35,10 +35,12 @@ export function presentFleetRow(
   };
 }
 
+/** What is suspended on the day is not asked for: it is counted, and has no mark. */
 function datedOn(entry: DueEntry, asOf: Day): Dated[] {
   const { outcome } = entry.obligation;
-  const standing = standingOn(outcome, asOf);
-  return outcome.kind === 'undated' || standing === 'unknown' ? [] : [{ entry, on: outcome.overdueAfter, standing }];
+  const standing = countedAs(entry.obligation, asOf);
+  if (outcome.kind === 'undated' || standing === 'unknown' || standing === 'suspended') return [];
+  return [{ entry, on: outcome.overdueAfter, standing }];
 }
 
 /** What falls on one day, is of one sort and stands alike is one mark. */

@@ -69,9 +69,10 @@ describe('POST /v1/due-dates/explain', () => {
     };
 
     const suspended = await ask('2026-06-10', [{ ...laidUp, from: '2025-11-02' }, afloat]);
-    expect(suspended).toMatchObject({ dueOn: '2026-06-01', standing: 'overdue', suspendedFrom: '2025-11-02' });
+    expect(suspended).toMatchObject({ dueOn: '2026-06-01', standing: 'due', suspendedFrom: '2025-11-02' });
     expect(suspended?.explanation.sentence).toContain('it must be done before she returns to service');
-    expect(suspended).not.toHaveProperty('suspendedUntil');
+    expect(suspended).toHaveProperty('suspendedUntil', '2026-06-19');
+    expect(await ask('2026-06-10', [{ ...laidUp, from: '2025-11-02' }])).not.toHaveProperty('suspendedUntil');
     const back = await ask('2026-07-01', [{ ...laidUp, from: '2025-11-02' }, afloat]);
     expect(back).toMatchObject({ dueOn: '2026-06-01', standing: 'overdue' });
     expect(back).not.toHaveProperty('suspendedFrom');

@@ -1,12 +1,12 @@
 /** An obligation as the API shows it: days as text, its standing on the day asked, and what would move it. */
 import type { Obligation } from '@garboard/contract/item/obligation.ts';
 import { type Day, formatDay } from '@garboard/domain/calendar/day.ts';
-import { standingOn } from '@garboard/domain/due-list/standing.ts';
+import { standsOn } from '@garboard/domain/due-list/standing.ts';
 import type * as domain from '@garboard/domain/item/obligation.ts';
 import { ifDoneOn } from '@garboard/domain/item/remedy.ts';
-import { suspendedOn } from '@garboard/domain/item/suspension.ts';
 
-export function presentObligation({ outcome, explanation, ...rest }: domain.Obligation, asOf: Day): Obligation {
+export function presentObligation(obligation: domain.Obligation, asOf: Day): Obligation {
+  const { outcome, explanation, ...rest } = obligation;
   return {
     ruleId: rest.ruleId,
     duty: rest.duty,
@@ -14,8 +14,8 @@ export function presentObligation({ outcome, explanation, ...rest }: domain.Obli
     weight: rest.weight,
     action: { kind: rest.action.kind, words: rest.action.words },
     ...presentDates(outcome),
-    ...presentSuspension(explanation, asOf),
-    standing: standingOn(outcome, asOf),
+    ...presentSuspension(obligation, asOf),
+    standing: standsOn(obligation, asOf).standing,
     explanation: presentExplanation(explanation, asOf),
   };
 }
@@ -42,8 +42,8 @@ function presentDates(outcome: domain.DueOutcome): Dates {
   }
 }
 
-function presentSuspension(explanation: domain.Explanation, asOf: Day) {
-  const suspended = suspendedOn(explanation, asOf);
+export function presentSuspension(obligation: domain.Obligation, asOf: Day) {
+  const { suspended } = standsOn(obligation, asOf);
   if (!suspended) return {};
   const { from, until } = suspended;
   return { suspendedFrom: formatDay(from), ...(until !== null && { suspendedUntil: formatDay(until) }) };

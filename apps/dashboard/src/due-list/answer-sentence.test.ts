@@ -36,5 +36,11 @@ test('things without a date are told beside what is overdue', () => {
 function standing(some: { [Standing in keyof StandingCounts]?: Partial<WeightCounts> }): StandingCounts {
   const none = { law: 0, certificate: 0, insurer: 0, maker: 0, common_practice: 0, own: 0 };
   const of = (standing: keyof StandingCounts) => ({ ...none, ...some[standing] });
-  return { overdue: of('overdue'), due: of('due'), in_date: of('in_date'), unknown: of('unknown') };
+  return {
+    overdue: of('overdue'),
+    due: of('due'),
+    in_date: of('in_date'),
+    unknown: of('unknown'),
+    suspended: of('suspended'),
+  };
 }

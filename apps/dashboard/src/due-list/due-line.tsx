@@ -17,6 +17,7 @@ export function DueLine({ row, asAt, open, onTurn }: Props) {
       <tr className={open ? 'due-line open' : 'due-line'}>
         <td className="cell-standing">
           <Standing standing={row.standing} />
+          {row.suspendedFrom && <span className="quiet"> {strings.suspendedNow}</span>}
         </td>
         <td className="number cell-by">{row.days !== undefined && daysInWords(row.days)}</td>
         <td className="cell-thing">

@@ -1,4 +1,4 @@
-/** The dated things, soonest first; then, apart, those with no date to go by. */
+/** The dated things, soonest first; then, apart, what is suspended and what has no date to go by. */
 import { useInfiniteQuery, useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { whyItFailed } from '../api/why-it-failed.ts';
@@ -14,6 +14,7 @@ type Props = { search: DueSearch; onChange: (next: Partial<DueSearch>) => void }
 
 export function DueLists({ search, onChange }: Props) {
   const { horizonDays: _, ...undated } = toDueQuery({ ...search, standing: 'unknown' });
+  const { standing: __, ...suspended } = undated;
   const wantsDated = search.standing !== 'unknown';
   const wantsUndated = search.standing === undefined || search.standing === 'unknown';
   const open = { key: search.open, onOpen: (key: string | undefined) => onChange({ open: key }) };
@@ -22,24 +23,31 @@ export function DueLists({ search, onChange }: Props) {
       {wantsDated && (
         <List filter={toDueQuery(search)} asAt={search.asAt} open={open} empty={<Nothing search={search} />} />
       )}
-      {wantsUndated && <Undated filter={undated} search={search} open={open} />}
+      {search.standing === undefined && (
+        <Apart group="suspended" filter={{ ...suspended, suspended: 'true' }} search={search} open={open} />
+      )}
+      {wantsUndated && <Apart group="unknown" filter={undated} search={search} open={open} />}
     </>
   );
 }
 
 type Open = { key: string | undefined; onOpen: (key: string | undefined) => void };
 
-function Undated({ filter, search, open }: { filter: DueQuery; search: DueSearch; open: Open }) {
+type Group = 'suspended' | 'unknown';
+
+/** A group of its own under the dated things, with how many there are of it in all; left out where there are none. */
+function Apart(props: { group: Group; filter: DueQuery; search: DueSearch; open: Open }) {
+  const { group, filter, search, open } = props;
   const counts = useQuery(countsQuery(search.asAt)).data?.counts;
-  const all = counts ? countAll(counts.unknown) : 0;
-  if (all === 0) return search.standing === 'unknown' && counts ? <Nothing search={search} /> : null;
+  const all = counts ? countAll(counts[group]) : 0;
+  if (all === 0) return search.standing === group && counts ? <Nothing search={search} /> : null;
   return (
-    <section className="no-date" aria-labelledby="no-date">
-      <h2 id="no-date">
-        {strings.unknown.heading}
+    <section className="no-date" aria-labelledby={group}>
+      <h2 id={group}>
+        {strings[group].heading}
         {!isFiltered({ ...search, standing: undefined }) && <span className="heading-count">{all}</span>}
       </h2>
-      <p className="quiet">{strings.unknown.explain}</p>
+      <p className="quiet">{strings[group].explain}</p>
       <List
         filter={filter}
         asAt={search.asAt}

@@ -50,7 +50,7 @@ function Answer({ asAt }: { asAt: string | undefined }) {
   const unknown = unknownSentence(data.counts);
   return (
     <p className="answer" aria-live="polite">
-      {overdueSentence(data.counts, data.vesselsOverdue)} {unknown && <a href="#no-date">{unknown}</a>}{' '}
+      {overdueSentence(data.counts, data.vesselsOverdue)} {unknown && <a href="#unknown">{unknown}</a>}{' '}
       <span className={asAt ? 'as-at' : ''}>{strings.asAtDay(formatDay(data.asOf))}</span>
     </p>
   );

@@ -27,17 +27,17 @@ export const countsQuery = (asOf: string | undefined) =>
     queryFn: ({ signal }) => duePage({ limit: 1, ...(asOf && { asOf }) }, signal),
   });
 
-/** Everything a rule asks of one vessel, dated or not. */
+/** Everything a rule asks of one vessel, dated, suspended or without a date. */
 export const vesselDueQuery = (vesselId: string, asOf: string | undefined) =>
   queryOptions({
     queryKey: ['due', 'vessel', vesselId, asOf ?? 'today'],
     queryFn: async ({ signal }) => {
-      const page = (standing?: 'unknown') => (cursor: string | undefined) =>
-        duePage(
-          { vesselId, limit: 200, ...(asOf && { asOf }), ...(cursor && { cursor }), ...(standing && { standing }) },
-          signal,
-        );
-      const [dated, undated] = await Promise.all([everyPage(page()), everyPage(page('unknown'))]);
-      return [...dated.filter((row) => row.standing !== 'unknown'), ...undated];
+      const page = (group: Pick<DueQuery, 'standing' | 'suspended'>) => (cursor: string | undefined) =>
+        duePage({ vesselId, limit: 200, ...(asOf && { asOf }), ...(cursor && { cursor }), ...group }, signal);
+      const groups = [{}, { suspended: 'true' }, { standing: 'unknown' }] as const;
+      const [dated = [], suspended = [], undated = []] = await Promise.all(
+        groups.map((group) => everyPage(page(group))),
+      );
+      return [...dated.filter((row) => row.standing !== 'unknown'), ...suspended, ...undated];
     },
   });

@@ -33,6 +33,6 @@ test('where nobody is overdue it says who is next, and without a date it says no
 
 function vessel(name: string, overdue: number, dates: Partial<FleetRow> = {}): FleetRow {
   const none = { law: 0, certificate: 0, insurer: 0, maker: 0, common_practice: 0, own: 0 };
-  const counts = { overdue: { ...none, law: overdue }, due: none, in_date: none, unknown: none };
+  const counts = { overdue: { ...none, law: overdue }, due: none, in_date: none, unknown: none, suspended: none };
   return { vesselId: name, name, counts, laidUp: [], ashore: [], haulOuts: [], marks: [], ...dates };
 }

@@ -42,6 +42,11 @@ export const strings = {
   nothingDue: (until: string) => `Nothing falls due within ${until}.`,
   nothingYet: 'Nothing aboard is on record yet.',
   nothingYetHow: 'Once a vessel has things aboard and somebody has recorded their dates, they stand here.',
+  suspended: {
+    heading: 'Suspended while she is laid up',
+    explain: 'The clocks run on. What is due of these must be done before she returns to service.',
+  },
+  suspendedNow: 'suspended',
   unknown: {
     heading: 'No date to go by',
     explain: 'A date is missing for these. Unknown is not in date: somebody has to look.',

@@ -49,7 +49,7 @@ export interface paths {
         };
         /**
          * List what is due across the fleet
-         * @description Ordered by `overdueAfter`. Things without a date are a group of their own (`standing=unknown`), counted in every answer. The day asked is, by default, today in the organisation’s time zone; the pages after the first keep it. For a day gone by, or with `knownAt`, everything is worked out anew from the facts, which costs the whole fleet.
+         * @description Ordered by `overdueAfter`. Things without a date (`standing=unknown`) and duties suspended while a vessel is laid up (`suspended=true`) are groups of their own, counted in every answer. The day asked is, by default, today in the organisation’s time zone; the pages after the first keep it. For a day gone by, or with `knownAt`, everything is worked out anew from the facts, which costs the whole fleet.
          */
         get: operations["listDue"];
         put?: never;
@@ -814,11 +814,20 @@ export interface components {
         };
         DueList: {
             asOf: components["schemas"]["CalendarDay"];
-            /** @description The whole organisation on that day, whatever the filters. */
+            /** @description On that day, of what `vesselId`, `kind`, `scheme` and `weight` leave: however it stands and however far ahead. */
             counts: {
                 due: components["schemas"]["WeightCounts"];
                 in_date: components["schemas"]["WeightCounts"];
                 overdue: components["schemas"]["WeightCounts"];
+                /** @description Suspended on the day, as the vessel is laid up in the way the clause says: counted here alone, whatever the date. What is due of it must be done before she returns to service. */
+                suspended: {
+                    certificate: number;
+                    common_practice: number;
+                    insurer: number;
+                    law: number;
+                    maker: number;
+                    own: number;
+                };
                 unknown: components["schemas"]["WeightCounts"];
             };
             items: components["schemas"]["DueRow"][];
@@ -884,6 +893,13 @@ export interface components {
              */
             source: "obligation";
             standing: components["schemas"]["StandingCode"];
+            /**
+             * Format: date
+             * @description The duty is suspended since then. Past its day it is not overdue but due before she returns to service.
+             * @example 2027-03-18
+             */
+            suspendedFrom?: string;
+            suspendedUntil?: components["schemas"]["CalendarDay"];
             vessel: {
                 id: components["schemas"]["Id"];
                 name: string;
@@ -1230,6 +1246,14 @@ export interface components {
          *           "own": 0
          *         },
          *         "unknown": {
+         *           "law": 0,
+         *           "certificate": 0,
+         *           "insurer": 0,
+         *           "maker": 0,
+         *           "common_practice": 0,
+         *           "own": 0
+         *         },
+         *         "suspended": {
          *           "law": 0,
          *           "certificate": 0,
          *           "insurer": 0,
@@ -2059,7 +2083,7 @@ export interface components {
             standing: components["schemas"]["StandingCode"];
             /**
              * Format: date
-             * @description On the day asked the duty is suspended, as the vessel is laid up in the way its clause says. The clock runs on: dates and standing are as ever, and what is due must be done before she returns to service.
+             * @description On the day asked the duty is suspended, as the vessel is laid up in the way its clause says. The clock runs on and the dates are as ever. What is past its day is not overdue meanwhile but due: it must be done before she returns to service.
              * @example 2027-03-18
              */
             suspendedFrom?: string;
@@ -2833,12 +2857,25 @@ export interface components {
             /** @enum {string} */
             status: "read" | "second_hand" | "memory" | "common_practice";
         };
-        /** @enum {string} */
+        /**
+         * @description `overdue` after `overdueAfter`; `due` from 30 days before `dueOn`, or for the last third of an interval that is shorter than 90 days, and while it is past its day but suspended; `unknown` while a date is missing.
+         * @enum {string}
+         */
         StandingCode: "overdue" | "due" | "in_date" | "unknown";
+        /** @description Each obligation is counted once. */
         StandingCounts: {
             due: components["schemas"]["WeightCounts"];
             in_date: components["schemas"]["WeightCounts"];
             overdue: components["schemas"]["WeightCounts"];
+            /** @description Suspended on the day, as the vessel is laid up in the way the clause says: counted here alone, whatever the date. What is due of it must be done before she returns to service. */
+            suspended: {
+                certificate: number;
+                common_practice: number;
+                insurer: number;
+                law: number;
+                maker: number;
+                own: number;
+            };
             unknown: components["schemas"]["WeightCounts"];
         };
         /** @description A row as `POST /v1/vessels/{vesselId}/items/batch` takes it. */
@@ -3249,6 +3286,8 @@ export interface operations {
                 source?: "obligation";
                 /** @description Without it: everything that has a date. `unknown` asks for the group of things that have none. */
                 standing?: "overdue" | "due" | "in_date" | "unknown";
+                /** @description The group of what is suspended on the day, as the vessel is laid up. Without it none of that is listed; it does not go with `standing`. */
+                suspended?: "true";
                 /** @description UUIDv7. */
                 vesselId?: components["schemas"]["Id"];
                 /** @description What stands behind it. */
@@ -3260,7 +3299,7 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
-            /** @description A page of the due list, and the whole organisation’s counts. */
+            /** @description A page of the due list, and the counts of what the filters mean. */
             200: {
                 headers: {
                     /** @description RFC 8288: the next page, `rel="next"`. */

@@ -16,8 +16,17 @@ const WeightCounts = z
   .meta({ id: 'WeightCounts', description: 'Advice is never mixed into the count of legal lapses.' });
 
 export const StandingCounts = z
-  .object({ overdue: WeightCounts, due: WeightCounts, in_date: WeightCounts, unknown: WeightCounts })
-  .meta({ id: 'StandingCounts' });
+  .object({
+    overdue: WeightCounts,
+    due: WeightCounts,
+    in_date: WeightCounts,
+    unknown: WeightCounts,
+    suspended: WeightCounts.meta({
+      description:
+        'Suspended on the day, as the vessel is laid up in the way the clause says: counted here alone, whatever the date. What is due of it must be done before she returns to service.',
+    }),
+  })
+  .meta({ id: 'StandingCounts', description: 'Each obligation is counted once.' });
 export type StandingCounts = z.infer<typeof StandingCounts>;
 
 export const DueSource = z.enum(['obligation']);
@@ -35,6 +44,11 @@ export const DueRow = z
     dueOn: CalendarDay.optional(),
     overdueAfter: CalendarDay.optional(),
     standing: StandingCode,
+    suspendedFrom: CalendarDay.optional().meta({
+      description:
+        'The duty is suspended since then. Past its day it is not overdue but due before she returns to service.',
+    }),
+    suspendedUntil: CalendarDay.optional(),
     days: z
       .int()
       .optional()
@@ -67,7 +81,10 @@ export type DueRow = z.infer<typeof DueRow>;
 export const DueList = z
   .object({
     asOf: CalendarDay,
-    counts: StandingCounts.meta({ description: 'The whole organisation on that day, whatever the filters.' }),
+    counts: StandingCounts.meta({
+      description:
+        'On that day, of what `vesselId`, `kind`, `scheme` and `weight` leave: however it stands and however far ahead.',
+    }),
     vesselsOverdue: z.int(),
     items: z.array(DueRow),
     nextCursor: NextCursor,

@@ -8,7 +8,11 @@ export const WeightCode = z
   .enum(['law', 'certificate', 'insurer', 'maker', 'common_practice', 'own'])
   .meta({ id: 'WeightCode', description: 'What stands behind it.' });
 
-export const StandingCode = z.enum(['overdue', 'due', 'in_date', 'unknown']).meta({ id: 'StandingCode' });
+export const StandingCode = z.enum(['overdue', 'due', 'in_date', 'unknown']).meta({
+  id: 'StandingCode',
+  description:
+    '`overdue` after `overdueAfter`; `due` from 30 days before `dueOn`, or for the last third of an interval that is shorter than 90 days, and while it is past its day but suspended; `unknown` while a date is missing.',
+});
 
 export const Action = z
   .object({ kind: z.enum(['service', 'inspect', 'test', 'replace', 'withdraw', 'overhaul']), words: z.string() })
@@ -71,7 +75,7 @@ const dates = {
   windows: z.array(z.object({ opens: CalendarDay, closes: CalendarDay })),
   suspendedFrom: CalendarDay.optional().meta({
     description:
-      'On the day asked the duty is suspended, as the vessel is laid up in the way its clause says. The clock runs on: dates and standing are as ever, and what is due must be done before she returns to service.',
+      'On the day asked the duty is suspended, as the vessel is laid up in the way its clause says. The clock runs on and the dates are as ever. What is past its day is not overdue meanwhile but due: it must be done before she returns to service.',
   }),
   suspendedUntil: CalendarDay.optional().meta({
     description: 'The last day of the suspension, where its end is known.',

@@ -3,7 +3,12 @@ import { sql } from 'kysely';
 import { NO_DATE } from '../item/obligation-record.ts';
 import type { Scoped } from '../scope.ts';
 
-export type CountedDay = { readonly overdue_after: string; readonly due_on: string; readonly weight: string };
+export type CountedDay = {
+  readonly overdue_after: string;
+  readonly due_from: string;
+  readonly suspended: string;
+  readonly weight: string;
+};
 
 /**
  * Adds what came and takes away what went, net: a day that lost as many as it gained is not touched.
@@ -23,16 +28,16 @@ export async function shiftDayCounts(
 function netOf(gone: readonly CountedDay[], come: readonly CountedDay[]): (CountedDay & { n: number })[] {
   const net = new Map<string, CountedDay & { n: number }>();
   const add = (by: number) => (day: CountedDay) => {
-    const key = `${day.overdue_after} ${day.due_on} ${day.weight}`;
-    const { overdue_after, due_on, weight } = day;
-    net.set(key, { overdue_after, due_on, weight, n: (net.get(key)?.n ?? 0) + by });
+    const { overdue_after, due_from, suspended, weight } = day;
+    const key = `${overdue_after} ${due_from} ${suspended} ${weight}`;
+    net.set(key, { overdue_after, due_from, suspended, weight, n: (net.get(key)?.n ?? 0) + by });
   };
   gone.forEach(add(-1));
   come.forEach(add(1));
   return [...net.values()].filter(({ n }) => n !== 0);
 }
 
-/** Counts the vessel's own rows again: her share, not the fleet's. */
+/** Counts the vessel's own rows again: her share, not the fleet's. What is ever suspended is no earliest: it is looked at day by day. */
 export async function refreshVesselStanding(tx: Scoped, vesselId: string): Promise<void> {
   await sql`
     update vessel_standing set
@@ -41,7 +46,7 @@ export async function refreshVesselStanding(tx: Scoped, vesselId: string): Promi
     from (
       select count(*) filter (where overdue_after < ${NO_DATE}::date)::integer as dated,
              count(*) filter (where overdue_after = ${NO_DATE}::date)::integer as undated,
-             min(overdue_after) filter (where overdue_after < ${NO_DATE}::date) as earliest
+             min(overdue_after) filter (where overdue_after < ${NO_DATE}::date and suspended = '{}') as earliest
       from obligation where vessel_id = ${vesselId}::uuid
     ) counted
     where vessel_standing.vessel_id = ${vesselId}::uuid`.execute(tx);

@@ -1,6 +1,6 @@
 /** One line of the due list, and what can be asked of the list. */
 import { type Day, formatDay } from '@garboard/domain/calendar/day.ts';
-import type { Standing } from '@garboard/domain/due-list/standing.ts';
+import type { CountedAs, Standing } from '@garboard/domain/due-list/standing.ts';
 import type { Obligation } from '@garboard/domain/item/obligation.ts';
 import type { Cut } from '@garboard/domain/item/work-out-obligations.ts';
 import type { SchemeId, Weight } from '@garboard/domain/rule/scheme.ts';
@@ -18,13 +18,17 @@ export type DueEntry = {
   readonly obligation: Obligation;
 };
 
-/** Without `standing`: everything that has a date. What has none is asked for as `unknown`. */
+/**
+ * Without `standing`: everything that has a date. What has none is asked for as `unknown`. What is suspended
+ * on the day is a group of its own as well, that none of the others shows.
+ */
 export type DueFilter = {
   readonly vesselId?: string;
   readonly kind?: string;
   readonly scheme?: SchemeId;
   readonly weight?: Weight;
   readonly standing?: Standing;
+  readonly suspended?: true;
   /** Of no meaning for what has no date. */
   readonly horizonDays?: number;
 };
@@ -57,5 +61,5 @@ export type DueQuestion = {
 };
 
 export type CountedByWeight = Readonly<Record<Weight, number>>;
-export type CountedStandings = Readonly<Record<Standing, CountedByWeight>>;
+export type CountedStandings = Readonly<Record<CountedAs, CountedByWeight>>;
 export type Totals = { readonly counts: CountedStandings; readonly vesselsOverdue: number };

@@ -37,9 +37,9 @@ async function layOut(tx: Scoped, organisationId: string): Promise<void> {
     from vessel, generate_series(1, ${ITEMS}::int) n where organisation_id = ${organisationId}::uuid`.execute(tx);
   await sql`
     insert into obligation (organisation_id, item_id, rule_id, duty, vessel_id, scheme, weight, action_kind, action_words,
-                            overdue_after, due_on, windows, explanation)
+                            overdue_after, due_on, due_from, windows, explanation)
     select organisation_id, id, 'lpg-hose', 'replacement', vessel_id, 'common_practice', 'common_practice', 'replace', 'Renew it',
-           day, day, '[]', '{"missing": [], "alsoCounted": [], "binds": null}'
+           day, day, day - 30, '[]', '{"missing": [], "alsoCounted": [], "binds": null}'
     from (select *, date '2026-06-01' + (random() * 1500)::int as day from item where organisation_id = ${organisationId}::uuid) i`.execute(
     tx,
   );

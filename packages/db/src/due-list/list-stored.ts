@@ -5,13 +5,13 @@
  * fleet's. The text is made once for each set of filters; afterwards only its parameters change.
  */
 import { addDays, formatDay } from '@garboard/domain/calendar/day.ts';
-import { LEAD_DAYS, type Standing } from '@garboard/domain/due-list/standing.ts';
+import type { Standing } from '@garboard/domain/due-list/standing.ts';
 import { CompiledQuery, type Selectable } from 'kysely';
 import { toObligation } from '../item/obligation-record.ts';
 import { type Page, pageOf } from '../page.ts';
 import type { ObligationTable } from '../schema.ts';
 import type { Scoped } from '../scope.ts';
-import type { DueEntry, DueQuestion } from './due-entry.ts';
+import type { DueEntry, DueFilter, DueQuestion } from './due-entry.ts';
 
 type Row = Selectable<ObligationTable> & {
   vessel_name: string;
@@ -42,7 +42,7 @@ export function listStatement(question: DueQuestion): CompiledQuery<Row> {
 function conditionsOf({ day, filter, after }: DueQuestion): Condition[] {
   const at = (text: string, ...values: unknown[]): Condition[] => [{ text, values }];
   return [
-    ...standingCondition(filter.standing, formatDay(day), formatDay(addDays(day, LEAD_DAYS))),
+    ...standingCondition(filter, formatDay(day)),
     ...(filter.vesselId ? at('vessel_id = ?::uuid', filter.vesselId) : []),
     ...(filter.scheme ? at('scheme = ?', filter.scheme) : []),
     ...(filter.weight ? at('weight = ?', filter.weight) : []),
@@ -62,21 +62,34 @@ function conditionsOf({ day, filter, after }: DueQuestion): Condition[] {
   ];
 }
 
-function standingCondition(standing: Standing | undefined, day: string, lead: string): Condition[] {
+const DATED = "overdue_after < 'infinity'";
+const SUSPENDED = 'suspended @> ?::date';
+
+/** `suspended` is empty for nearly everything, so it stands last: it is seldom looked at. */
+function standingCondition({ standing, suspended }: DueFilter, day: string): Condition[] {
+  if (!suspended) return activeCondition(standing, day);
+  return [{ text: `suspended <> '{}' and ${DATED} and ${SUSPENDED}`, values: [day] }];
+}
+
+function activeCondition(standing: Standing | undefined, day: string): Condition[] {
+  const active = `not ${SUSPENDED}`;
   switch (standing) {
     case undefined:
-      return [{ text: "overdue_after < 'infinity'", values: [] }];
+      return [{ text: `${DATED} and ${active}`, values: [day] }];
     case 'unknown':
       return [{ text: "overdue_after = 'infinity'", values: [] }];
     case 'overdue':
-      return [{ text: 'overdue_after < ?::date', values: [day] }];
+      return [{ text: `overdue_after < ?::date and ${active}`, values: [day, day] }];
     case 'due':
       return [
-        { text: "overdue_after >= ?::date and overdue_after < 'infinity' and due_on <= ?::date", values: [day, lead] },
+        {
+          text: `overdue_after >= ?::date and ${DATED} and due_from <= ?::date and ${active}`,
+          values: [day, day, day],
+        },
       ];
     case 'in_date':
       return [
-        { text: "overdue_after >= ?::date and overdue_after < 'infinity' and due_on > ?::date", values: [day, lead] },
+        { text: `overdue_after >= ?::date and ${DATED} and due_from > ?::date and ${active}`, values: [day, day, day] },
       ];
   }
 }

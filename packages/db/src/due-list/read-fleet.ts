@@ -1,6 +1,6 @@
 /** A row per vessel with her counts by standing, and everything of hers that falls on a day until the horizon. */
 import { type Day, formatDay } from '@garboard/domain/calendar/day.ts';
-import { standingOn } from '@garboard/domain/due-list/standing.ts';
+import { countedAs } from '@garboard/domain/due-list/standing.ts';
 import type { Cut } from '@garboard/domain/item/work-out-obligations.ts';
 import { sql } from 'kysely';
 import { toObligation } from '../item/obligation-record.ts';
@@ -101,7 +101,7 @@ function haulOutsOf(tx: Scoped, vesselIds: readonly string[]): Promise<(HaulOut 
 function countOn(entries: readonly DueEntry[], day: Day): CountedStandings {
   return countUp(
     entries.map(({ obligation }) => ({
-      standing: standingOn(obligation.outcome, day),
+      standing: countedAs(obligation, day),
       weight: obligation.weight,
       n: 1,
     })),

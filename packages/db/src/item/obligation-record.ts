@@ -1,5 +1,5 @@
 /** An obligation's row and the value it stands for. Days are ISO text in the row, integers in the value. */
-import { type Day, formatDay, parseDay } from '@garboard/domain/calendar/day.ts';
+import { addDays, type Day, formatDay, parseDay } from '@garboard/domain/calendar/day.ts';
 import type { CountedLimit, DueOutcome, Explanation, Obligation, Suspended } from '@garboard/domain/item/obligation.ts';
 import type { ActionKind } from '@garboard/domain/rule/rule.ts';
 import type { SchemeId, Weight } from '@garboard/domain/rule/scheme.ts';
@@ -23,6 +23,7 @@ export function toObligationColumns(place: Place, obligation: Obligation): Inser
     action_kind: obligation.action.kind,
     action_words: obligation.action.words,
     ...toDateColumns(obligation.outcome),
+    suspended: toMultirange(obligation.explanation.suspended ?? []),
     explanation: JSON.stringify(mapDays(obligation.explanation, formatDay)),
   };
 }
@@ -33,6 +34,7 @@ function toDateColumns(outcome: DueOutcome) {
       return {
         overdue_after: NO_DATE,
         due_on: NO_DATE,
+        due_from: NO_DATE,
         expires_on: null,
         replace_by: null,
         latest_permitted_on: null,
@@ -42,6 +44,7 @@ function toDateColumns(outcome: DueOutcome) {
       return {
         overdue_after: formatDay(outcome.overdueAfter),
         due_on: formatDay(outcome.dueOn),
+        due_from: formatDay(outcome.dueFrom),
         expires_on: optional(outcome.expiresOn),
         replace_by: optional(outcome.replaceBy),
         latest_permitted_on: optional(outcome.latestPermittedOn),
@@ -50,6 +53,14 @@ function toDateColumns(outcome: DueOutcome) {
         ),
       };
   }
+}
+
+/** In the one way in which PostgreSQL writes it, so that what is stored can be compared: in order, the end left out. */
+function toMultirange(spans: readonly Suspended[]): string {
+  const ranges = spans.map(
+    ({ from, until }) => `[${formatDay(from)},${until === null ? '' : formatDay(addDays(until, 1))})`,
+  );
+  return `{${ranges.join(',')}}`;
 }
 
 const optional = (day: Day | undefined) => (day === undefined ? null : formatDay(day));
@@ -71,6 +82,7 @@ function toOutcome(row: Selectable<ObligationTable>, { missing }: Explanation): 
   if (row.overdue_after === NO_DATE) return { kind: 'undated', missing };
   return {
     kind: 'dated',
+    dueFrom: dayIn(row.due_from),
     dueOn: dayIn(row.due_on),
     overdueAfter: dayIn(row.overdue_after),
     ...(row.expires_on && { expiresOn: dayIn(row.expires_on) }),

@@ -32,6 +32,7 @@ export function countAfter(limit: After, grounds: Grounds): LimitCount | null {
     source: limit,
     limit: fromMemory ? `${words} (from memory)` : words,
     on: result.on,
+    countedFrom: from,
     factIds: [fact.id],
     basis: limit.from === 'first_failed' ? `${factInWords(fact)}: not passed` : factInWords(fact),
     assumed: [...assumed, ...dayKept(fact, from), ...firstDayOf(fact, limit), ...readingOf(limit), ...result.assumed],

@@ -33,6 +33,7 @@ function countHours(limit: Limit, grounds: Grounds, hours: number, assumed: read
         missing: [],
         limit: `${hours} running hours after the last ${resetInWords(grounds.duty.resets[0])}, estimated`,
         on: projection.on,
+        countedFrom: dayOfFact(fact),
         factIds: [fact.id, projection.rate.from.factId, projection.rate.to.factId],
         basis: factInWords(fact),
         assumed: [...grounds.last.assumed, ...assumed],

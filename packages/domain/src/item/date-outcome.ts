@@ -6,6 +6,7 @@ import type { Duty } from '../rule/rule.ts';
 import type { Bound } from './bind.ts';
 import { firstEventFrom, lastEventBefore } from './events-ahead.ts';
 import { type Extended, extendedUntil } from './extended-until.ts';
+import { dueFrom } from './lead-time.ts';
 import type { Grounds } from './limit-count.ts';
 import type { DueOutcome, Window } from './obligation.ts';
 
@@ -27,6 +28,7 @@ export function dateOutcome(
   const said = extendedUntil(grounds, latest);
   const outcome: Dated = {
     kind: 'dated',
+    dueFrom: dueFrom(dueOn, comesEarlier ? null : (bound.binds.countedFrom ?? null)),
     dueOn,
     overdueAfter: said.until === null ? base : (Math.max(base, said.until) as Day),
     ...(runsOut && { expiresOn: bound.on }),

@@ -88,10 +88,10 @@ export function owedUnder(ruleId: string, question: Question, duty?: string): Ob
   return only;
 }
 
-/** The dates as text, without those that are absent; `missing` where there is no date. */
+/** The dates as text, without those that are absent and the lead time; `missing` where there is no date. */
 export function datesOf({ outcome }: Obligation): Record<string, unknown> {
   if (outcome.kind === 'undated') return { missing: outcome.missing.map(({ what }) => what) };
-  const { kind: _, windows, ...days } = outcome;
+  const { kind: _, dueFrom: __, windows, ...days } = outcome;
   const dates = Object.entries(days).map(([name, on]) => [name, formatDay(on)]);
   const spans = windows.map(({ opens, closes }) => [formatDay(opens), formatDay(closes)]);
   return { ...Object.fromEntries(dates), ...(spans.length > 0 && { windows: spans }) };

@@ -1,4 +1,5 @@
 /** What comes of one limit of a duty, and what it is counted from. */
+import type { Day } from '../calendar/day.ts';
 import type { Duty, Limit } from '../rule/rule.ts';
 import type { VesselEvent } from '../vessel/situation.ts';
 import type { Fact, FactKind } from './fact.ts';
@@ -29,6 +30,8 @@ export type LimitCount = CountedLimit & {
   readonly missing: readonly Missing[];
   readonly setAside: readonly FactSetAside[];
   readonly alternatives: readonly CountedLimit[];
+  /** The day from which its interval runs; absent where it counts none. */
+  readonly countedFrom?: Day;
 };
 
 /** A limit that a missing fact keeps from being counted; the others are built on it. */

@@ -12,6 +12,8 @@ export type Missing = { readonly what: string; readonly whereFound: string };
 export type DueOutcome =
   | {
       readonly kind: 'dated';
+      /** The first day on which it is called due: `dueOn` less its lead time. */
+      readonly dueFrom: Day;
       readonly dueOn: Day;
       /** The last day on which nothing is wrong yet. */
       readonly overdueAfter: Day;

@@ -44,11 +44,14 @@ describe('the spans of a suspension', () => {
     expect(spans([first, mistyped])).toEqual([]);
   });
 
-  it('are those as at the day, and as known at the instant', () => {
+  it('are those known at the instant: what begins or ends after the day was planned on it', () => {
     const told = situation('2025-11-02', { recordedAt: '2025-12-24T08:00:00Z' });
-    expect(spans([told], { asOf: day('2025-11-01') })).toEqual([]);
+    expect(spans([told], { asOf: day('2025-11-01') })).toEqual([['2025-11-02', null]]);
+    expect(
+      suspendedOn({ suspended: [{ ruleId: 'us-laidup', from: day('2025-11-02'), until: null }] }, day('2025-11-01')),
+    ).toBeNull();
     expect(spans([told], { knownAt: '2025-12-01T00:00:00Z' })).toEqual([]);
-    expect(spans([told, out], { asOf: day('2026-02-01') })).toEqual([['2025-11-02', null]]);
+    expect(spans([told, out], { asOf: day('2026-02-01') })).toEqual([['2025-11-02', '2026-03-31']]);
   });
 });
 

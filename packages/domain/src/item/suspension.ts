@@ -24,10 +24,10 @@ export function suspendedSpans(suspension: Suspension, situations: readonly Situ
   return from === null ? spans : [...spans, { from, until: null }];
 }
 
-/** One a day: of two that begin on the same day the later entry holds. */
-function situationsAsAt(situations: readonly Situation[], { asOf, knownAt }: Cut): readonly Situation[] {
+/** One a day: of two that begin on the same day the later entry holds. What begins after the day was planned on it. */
+function situationsAsAt(situations: readonly Situation[], { knownAt }: Cut): readonly Situation[] {
   const sorted = situations
-    .filter(({ from, recordedAt }) => from <= (asOf ?? Number.POSITIVE_INFINITY) && isKnown(recordedAt, knownAt))
+    .filter(({ recordedAt }) => isKnown(recordedAt, knownAt))
     .sort((a, b) => a.from - b.from || Date.parse(a.recordedAt) - Date.parse(b.recordedAt) || (a.id < b.id ? -1 : 1));
   return sorted.filter((situation, at) => sorted[at + 1]?.from !== situation.from);
 }
@@ -60,7 +60,6 @@ export function suspendedOn({ suspended }: Pick<Explanation, 'suspended'>, day: 
 }
 
 function spanInWords({ from, until }: Suspended, why: string): string {
-  const since = `Suspended from ${dayInWords(from)}`;
-  if (until !== null) return `${since} to ${dayInWords(until)} ${why}.`;
-  return `${since} ${why}: the clock runs on, and it must be done before she returns to service.`;
+  const end = until === null ? '' : ` to ${dayInWords(until)}`;
+  return `Suspended from ${dayInWords(from)}${end} ${why}: the clock runs on, and it must be done before she returns to service.`;
 }
