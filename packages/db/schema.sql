@@ -134,6 +134,40 @@ CASE
 END;
 grant insert, select on fact to garboard_app;
 
+create table former_plate (
+  organisation_id uuid not null,
+  id uuid not null,
+  item_id uuid not null,
+  vessel_id uuid not null,
+  maker text,
+  model text,
+  serial_number text,
+  quantity integer not null,
+  replaced_on date,
+  written_over_at timestamp with time zone not null,
+  constraint former_plate_pkey PRIMARY KEY (organisation_id, id),
+  constraint former_plate_organisation_id_item_id_fkey FOREIGN KEY (organisation_id, item_id) REFERENCES item(organisation_id, id),
+  constraint former_plate_organisation_id_vessel_id_fkey FOREIGN KEY (organisation_id, vessel_id) REFERENCES vessel(organisation_id, id)
+);
+CREATE INDEX former_plate_of_item ON public.former_plate USING btree (organisation_id, item_id, id);
+alter table former_plate enable row level security;
+alter table former_plate force row level security;
+create policy own_organisation on former_plate
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on former_plate as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
+grant insert, select on former_plate to garboard_app;
+
 create table idempotency (
   organisation_id uuid not null,
   credential_id uuid not null,
@@ -170,6 +204,7 @@ create table item (
   constraint item_organisation_id_vessel_id_fkey FOREIGN KEY (organisation_id, vessel_id) REFERENCES vessel(organisation_id, id),
   constraint item_quantity_check CHECK ((quantity > 0))
 );
+CREATE INDEX item_of_kind ON public.item USING btree (organisation_id, kind, id);
 CREATE INDEX item_of_vessel ON public.item USING btree (organisation_id, vessel_id, id);
 alter table item enable row level security;
 alter table item force row level security;
@@ -188,6 +223,54 @@ CASE
     ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
 END;
 grant insert, select, update on item to garboard_app;
+
+create table notice_answer (
+  organisation_id uuid not null,
+  id uuid not null,
+  notice_id uuid not null,
+  item_id uuid not null,
+  vessel_id uuid not null,
+  answer text not null,
+  on_day date not null,
+  done_by jsonb not null,
+  evidence text,
+  reference text,
+  note text,
+  until_day date,
+  serial_read text,
+  serial_then text,
+  replaced boolean not null,
+  corrects uuid,
+  recorded_by text not null,
+  recorded_at timestamp with time zone not null,
+  constraint notice_answer_pkey PRIMARY KEY (organisation_id, id),
+  constraint notice_answer_organisation_id_corrects_key UNIQUE (organisation_id, corrects),
+  constraint notice_answer_organisation_id_corrects_fkey FOREIGN KEY (organisation_id, corrects) REFERENCES notice_answer(organisation_id, id),
+  constraint notice_answer_organisation_id_item_id_fkey FOREIGN KEY (organisation_id, item_id) REFERENCES item(organisation_id, id),
+  constraint notice_answer_organisation_id_notice_id_fkey FOREIGN KEY (organisation_id, notice_id) REFERENCES safety_notice(organisation_id, id),
+  constraint notice_answer_organisation_id_vessel_id_fkey FOREIGN KEY (organisation_id, vessel_id) REFERENCES vessel(organisation_id, id),
+  constraint notice_answer_answer_check CHECK ((answer = ANY (ARRAY['done'::text, 'not_affected'::text, 'deferred'::text, 'reopened'::text]))),
+  constraint notice_answer_check CHECK (((answer = 'deferred'::text) = (until_day IS NOT NULL)))
+);
+CREATE INDEX answer_of_item ON public.notice_answer USING btree (organisation_id, item_id, id);
+CREATE INDEX answer_to_notice ON public.notice_answer USING btree (organisation_id, notice_id, item_id, id);
+alter table notice_answer enable row level security;
+alter table notice_answer force row level security;
+create policy own_organisation on notice_answer
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on notice_answer as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
+grant insert, select on notice_answer to garboard_app;
 
 create table obligation (
   organisation_id uuid not null,
@@ -214,6 +297,7 @@ create table obligation (
   constraint obligation_check CHECK (((overdue_after = 'infinity'::date) = (due_on = 'infinity'::date)))
 );
 CREATE INDEX obligation_due ON public.obligation USING btree (organisation_id, overdue_after, item_id, rule_id, duty);
+CREATE INDEX obligation_of_notice ON public.obligation USING btree (organisation_id, rule_id, item_id) WHERE (rule_id ~~ 'notice:%'::text);
 CREATE INDEX obligation_of_vessel ON public.obligation USING btree (organisation_id, vessel_id, overdue_after, due_from, suspended, weight);
 CREATE INDEX obligation_suspended ON public.obligation USING btree (organisation_id, overdue_after) WHERE (suspended <> '{}'::datemultirange);
 alter table obligation enable row level security;
@@ -357,6 +441,53 @@ create policy own_organisation on rule_change
   using (organisation_id = (current_setting('app.organisation'::text))::uuid)
   with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
 grant insert, select on rule_change to garboard_app;
+
+create table safety_notice (
+  organisation_id uuid not null,
+  id uuid not null,
+  title text not null,
+  publisher text not null,
+  reference text,
+  issued_on date not null,
+  address text,
+  document text,
+  kinds text[] not null,
+  makers text[] not null,
+  models text[] not null,
+  serials jsonb not null,
+  made_from date,
+  made_to date,
+  hazard text not null,
+  action_kind text not null,
+  action_words text not null,
+  deadline_kind text not null,
+  deadline_on date,
+  deadline_days integer,
+  weight text not null,
+  recorded_by text not null,
+  recorded_at timestamp with time zone not null,
+  withdrawn_on date,
+  withdrawn_at timestamp with time zone,
+  withdrawn_by text,
+  withdrawn_reason text,
+  constraint safety_notice_pkey PRIMARY KEY (organisation_id, id),
+  constraint safety_notice_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id),
+  constraint safety_notice_action_kind_check CHECK ((action_kind = ANY (ARRAY['stop_using'::text, 'inspect'::text, 'return'::text, 'replace'::text]))),
+  constraint safety_notice_check CHECK ((num_nulls(address, document) < 2)),
+  constraint safety_notice_check1 CHECK (((deadline_kind = 'on'::text) = (deadline_on IS NOT NULL))),
+  constraint safety_notice_check2 CHECK (((deadline_kind = 'days_after_issue'::text) = (deadline_days IS NOT NULL))),
+  constraint safety_notice_check3 CHECK ((num_nulls(withdrawn_on, withdrawn_at, withdrawn_by, withdrawn_reason) = ANY (ARRAY[0, 4]))),
+  constraint safety_notice_deadline_kind_check CHECK ((deadline_kind = ANY (ARRAY['on'::text, 'days_after_issue'::text, 'before_next_use'::text]))),
+  constraint safety_notice_kinds_check CHECK ((cardinality(kinds) > 0)),
+  constraint safety_notice_weight_check CHECK ((weight = ANY (ARRAY['maker'::text, 'law'::text])))
+);
+CREATE INDEX safety_notice_by_day ON public.safety_notice USING btree (organisation_id, issued_on, id);
+alter table safety_notice enable row level security;
+alter table safety_notice force row level security;
+create policy own_organisation on safety_notice
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select on safety_notice to garboard_app;
 
 create table saved_view (
   organisation_id uuid not null,

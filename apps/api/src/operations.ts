@@ -32,6 +32,13 @@ import { listOverridesRoute } from './rule/list-overrides.route.ts';
 import { listRulesRoute } from './rule/list-rules.route.ts';
 import { listSchemesRoute } from './rule/list-schemes.route.ts';
 import { setOverrideRoute } from './rule/set-override.route.ts';
+import { answerNoticeRoute } from './safety-notice/answer-notice.route.ts';
+import { enterNoticeRoute } from './safety-notice/enter-notice.route.ts';
+import { getNoticeRoute } from './safety-notice/get-notice.route.ts';
+import { listNoticeItemsRoute } from './safety-notice/list-notice-items.route.ts';
+import { listNoticesRoute } from './safety-notice/list-notices.route.ts';
+import { matchNoticeRoute } from './safety-notice/match-notice.route.ts';
+import { withdrawNoticeRoute } from './safety-notice/withdraw-notice.route.ts';
 import { changeViewRoute } from './saved-view/change-view.route.ts';
 import { getSavedViewRoute } from './saved-view/get-saved-view.route.ts';
 import { listSavedViewsRoute } from './saved-view/list-saved-views.route.ts';
@@ -90,6 +97,13 @@ export const OPERATIONS = [
   setOverrideRoute,
   getOverrideRoute,
   endOverrideRoute,
+  listNoticesRoute,
+  enterNoticeRoute,
+  matchNoticeRoute,
+  getNoticeRoute,
+  listNoticeItemsRoute,
+  answerNoticeRoute,
+  withdrawNoticeRoute,
   listItemKindsRoute,
   listSchemesRoute,
   listTemplatesRoute,

@@ -1,7 +1,8 @@
 /** The tables as Kysely sees them. A `date` column is ISO text; `infinity` stands for "no date to go by". */
 import type { ColumnType, Generated } from 'kysely';
+import type { Instant, Json, MaybeJson } from './column.ts';
+import type { FormerPlateTable, NoticeAnswerTable, SafetyNoticeTable } from './safety-notice/tables.ts';
 
-type Instant = ColumnType<Date, Date | string, Date | string>;
 type Secret = {
   organisation_id: string;
   id: string;
@@ -10,8 +11,6 @@ type Secret = {
   created_at: Instant;
   expires_at: Instant;
 };
-type Json<T> = ColumnType<T, string, string>;
-type MaybeJson<T> = ColumnType<T | null, string | null, string | null>;
 
 export type VesselTable = {
   organisation_id: string;
@@ -199,6 +198,9 @@ export type Database = {
   own_rule: OwnRuleTable;
   own_rule_version: OwnRuleVersionTable;
   rule_change: RuleChangeTable;
+  safety_notice: SafetyNoticeTable;
+  notice_answer: NoticeAnswerTable;
+  former_plate: FormerPlateTable;
   obligation: ObligationTable;
   season: { organisation_id: string; starts: string | null; ends: string | null; version: number };
   saved_view: SavedViewTable;

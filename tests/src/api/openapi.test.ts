@@ -146,6 +146,8 @@ const CONFLICTS: Record<string, string> = {
   endOverride: 'a figure that has ended already',
   changeRule: 'a published rule',
   endRule: 'a published rule, or one that has ended already',
+  answerSafetyNotice: 'a notice that is withdrawn, or that does not cover the item',
+  withdrawSafetyNotice: 'a notice that is withdrawn already',
 };
 
 /** What follows from what an operation takes. Whether a GET refuses a role is its own affair: the access matrix knows. */

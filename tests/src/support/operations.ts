@@ -5,6 +5,7 @@
 import { saveView } from '@garboard/actions/saved-view/save-view.ts';
 import type { Operation } from '@garboard/api/openapi/conforms.test-support.ts';
 import { type Client, document } from './api.ts';
+import { aNotice } from './notices.ts';
 import { accepted } from './organisation.ts';
 import { anOwnRule } from './own-rules.ts';
 import { anItem, anOverride, aVessel } from './vessels.ts';
@@ -44,7 +45,8 @@ export async function thingsOf(client: Client): Promise<Things> {
   const view = accepted(await saveView(ctx, ours));
   const rule = await anOwnRule(ctx);
   const changeId = rule.versions[0]?.changeId ?? '';
-  const made = { viewId: view.id, ruleId: rule.id, changeId };
+  const notice = await aNotice(ctx, { kinds: ['liferaft'], makers: [], serials: [] });
+  const made = { noticeId: notice.id, viewId: view.id, ruleId: rule.id, changeId };
   return { vesselId: vessel.id, itemId: item.id, overrideId: override.id, ...made, ...CATALOGUE };
 }
 

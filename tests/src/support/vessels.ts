@@ -5,6 +5,7 @@ import { addItem, type ItemAdded } from '@garboard/actions/item/add-item.ts';
 import { type FactInput, type FactRecorded, recordFact } from '@garboard/actions/item/record-fact.ts';
 import { type NewOverride, setOverride } from '@garboard/actions/rule/set-override.ts';
 import { createVessel } from '@garboard/actions/vessel/create-vessel.ts';
+import type { ItemParticulars } from '@garboard/db/item/item-record.ts';
 import type { OverrideRecord } from '@garboard/db/rule/override-record.ts';
 import type { Particulars, VesselRecord } from '@garboard/db/vessel/vessel-record.ts';
 import type { SchemeId } from '@garboard/domain/rule/scheme.ts';
@@ -24,9 +25,10 @@ export async function anItem(
   vesselId: string,
   kind: string,
   label: string = kind,
+  more: Partial<ItemParticulars> = {},
 ): Promise<ItemAdded> {
   const nothing = { zone: null, quantity: 1, maker: null, model: null, serialNumber: null, attributes: {} };
-  return accepted(await addItem(ctx, { ...nothing, vesselId, kind, label }));
+  return accepted(await addItem(ctx, { ...nothing, vesselId, kind, label, ...more }));
 }
 
 /** A statement with only what matters said. */

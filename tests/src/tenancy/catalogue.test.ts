@@ -60,6 +60,7 @@ const OF_THE_ORGANISATION = [
   'audit_head',
   'idempotency',
   ...OF_OWN_RULES,
+  'safety_notice',
   'saved_view',
   'season',
   'session',

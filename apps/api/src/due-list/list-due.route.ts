@@ -24,7 +24,9 @@ const filters = {
   kind: KnownKind.optional(),
   scheme: SchemeCode.optional(),
   weight: WeightCode.optional(),
-  source: DueSource.optional().meta({ description: 'What kind of thing is due; today only obligations are.' }),
+  source: DueSource.optional().meta({
+    description: 'What kind of thing is due: what a rule asks, or what a safety notice asks.',
+  }),
   standing: StandingCode.optional().meta({
     description: 'Without it: everything that has a date. `unknown` asks for the group of things that have none.',
   }),
@@ -89,11 +91,10 @@ export function listDueRoute(deps: Deps) {
 }
 
 type Asked = { [K in keyof Omit<DueFilter, 'suspended'>]?: DueFilter[K] | undefined } & {
-  source?: string | undefined;
   suspended?: 'true' | undefined;
 };
 
-function toFilter({ source, suspended, standing, horizonDays, ...asked }: Asked): DueFilter {
+function toFilter({ suspended, standing, horizonDays, ...asked }: Asked): DueFilter {
   const horizon = standing === 'unknown' ? {} : { horizonDays };
   return given({ ...asked, ...horizon, ...(suspended ? { suspended: true } : { standing }) }) as DueFilter;
 }

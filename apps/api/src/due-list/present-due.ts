@@ -3,12 +3,13 @@ import type { DueRow } from '@garboard/contract/due-list/due-list.ts';
 import type { DueEntry } from '@garboard/db/due-list/due-entry.ts';
 import { type Day, daysBetween, formatDay } from '@garboard/domain/calendar/day.ts';
 import { standsOn } from '@garboard/domain/due-list/standing.ts';
+import { sourceOf } from '@garboard/domain/safety-notice/notice.ts';
 import { presentSource, presentSuspension } from '../item/present-obligation.ts';
 
 export function presentDue({ vessel, item, obligation }: DueEntry, asOf: Day): DueRow {
   const { outcome, explanation } = obligation;
   return {
-    source: 'obligation',
+    source: sourceOf(obligation.ruleId),
     vessel: { id: vessel.id, name: vessel.name },
     item: {
       id: item.id,

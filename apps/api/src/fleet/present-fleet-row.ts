@@ -69,6 +69,8 @@ function markOfAction(action: ActionKind): Mark['mark'] {
     case 'inspect':
     case 'test':
     case 'overhaul':
+    case 'stop_using':
+    case 'return':
       return 'service';
     case 'replace':
     case 'withdraw':

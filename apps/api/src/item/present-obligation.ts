@@ -61,6 +61,7 @@ function presentExplanation(explanation: domain.Explanation, asOf: Day): Obligat
     missing: explanation.missing.map(({ what, whereFound }) => ({ what, whereFound })),
     wouldChangeIt: explanation.wouldChangeIt.map((remedy) => presentRemedy(remedy, asOf)),
     ...(explanation.overrideId && { overrideId: explanation.overrideId }),
+    ...(explanation.notice && { notice: { id: explanation.notice.id, match: explanation.notice.match } }),
   };
 }
 

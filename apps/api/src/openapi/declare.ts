@@ -82,6 +82,8 @@ export const OverridePath = z.object({ overrideId: Id });
 export const SavedViewPath = z.object({ viewId: Id });
 export const RulePath = z.object({ ruleId: z.string().meta({ description: 'An `id` of `/v1/rules`.' }) });
 export const RuleChangePath = z.object({ changeId: Id });
+export const NoticePath = z.object({ noticeId: Id });
+export const NoticeItemPath = z.object({ noticeId: Id, itemId: Id });
 
 type Declared = {
   description: string;

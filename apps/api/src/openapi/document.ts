@@ -8,6 +8,10 @@ const TAGS = [
   { name: 'Catalogue', description: 'The rules with their sources, the kinds of item, the schemes.' },
   { name: 'Due list', description: 'What is out of date across the fleet, and why.' },
   { name: 'Items', description: 'Things aboard, the facts about them, and what follows from the facts.' },
+  {
+    name: 'Safety notices',
+    description: 'What makers and authorities say of certain things, which ones aboard they cover, and the answers.',
+  },
   { name: 'Service', description: 'For whoever runs the program.' },
   { name: 'Session', description: 'Whom a credential stands for.' },
   { name: 'Vessels', description: 'The register: boats, what they are doing, what happened to them.' },

@@ -9,6 +9,8 @@ const BY_ACTION: Record<ActionKind, FactCode> = {
   replace: 'replaced',
   withdraw: 'withdrawn',
   overhaul: 'overhauled',
+  stop_using: 'inspected',
+  return: 'withdrawn',
 };
 
 export function factThatAnswers({ action, explanation }: Obligation): { fact: FactCode; test?: TestCode } {

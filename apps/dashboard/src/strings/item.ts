@@ -34,6 +34,8 @@ export const strings = {
     replace: 'Record a replacement',
     withdraw: 'Record it taken out of use',
     overhaul: 'Record an overhaul',
+    stop_using: 'Record an inspection',
+    return: 'Record it taken out of use',
   } satisfies Record<ActionKind, string>,
   act: {
     manufactured: 'A date of manufacture',

@@ -356,6 +356,130 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/safety-notices": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List the safety notices
+         * @description By their day, the latest first; withdrawn ones stay. Each says how many things still wait for an answer.
+         */
+        get: operations["listSafetyNotices"];
+        put?: never;
+        /**
+         * Enter a maker’s safety notice
+         * @description For `owner` and `manager` who may see the whole fleet. Everything aboard that it covers or may cover has an obligation when this answers; what is put aboard later is matched then. Makers and models are compared without case, spaces, punctuation and accents; serial numbers by the number that counts up, with what stands before and after it. What cannot be compared, or is not on record, *may* be affected: it is never left out.
+         */
+        post: operations["enterSafetyNotice"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/safety-notices/{noticeId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read one safety notice
+         * @description What it says and how many things still wait for an answer; which ones, `…/items` says.
+         */
+        get: operations["getSafetyNotice"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/safety-notices/{noticeId}/items": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List the things that a safety notice is about
+         * @description What still waits for an answer, and what was answered, with every answer given. Worked out from what is on record, so `asOf` and `knownAt` answer for any day and any knowledge. The day asked is, by default, today in the organisation’s time zone.
+         */
+        get: operations["listNoticeItems"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/safety-notices/{noticeId}/items/{itemId}/answers": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Answer a safety notice for one thing
+         * @description For every role but `viewer`. Answers are only ever added; a wrong one is struck out by another that names it in `corrects`. An answer is an addition, so `If-Match` is not asked for. A serial number that was read is written on the item, and a replacement is recorded as a fact, in the same transaction. What is asked before the next use cannot be put off.
+         */
+        post: operations["answerSafetyNotice"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/safety-notices/{noticeId}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Withdraw a safety notice
+         * @description For `owner` and `manager` who may see the whole fleet: its publisher took it back, or it was entered in error. Every obligation of it ends today; what was owed and answered until then stays known. `If-Match` is required.
+         */
+        post: operations["withdrawSafetyNotice"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/safety-notices/matches": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * See what a safety notice would bear on
+         * @description For every role; the same body as for entering it. Nothing is written, so a repeat is harmless and `Idempotency-Key` has no effect.
+         */
+        post: operations["matchSafetyNotice"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/saved-views": {
         parameters: {
             query?: never;
@@ -728,11 +852,89 @@ export interface components {
          */
         Action: {
             /** @enum {string} */
-            kind: "service" | "inspect" | "test" | "replace" | "withdraw" | "overhaul";
+            kind: "service" | "inspect" | "test" | "replace" | "withdraw" | "overhaul" | "stop_using" | "return";
             words: string;
         };
         AddedItems: {
             items: components["schemas"]["Item"][];
+        };
+        /**
+         * @example {
+         *       "answer": {
+         *         "answer": "done",
+         *         "on": "2026-10-01",
+         *         "doneBy": {
+         *           "name": "Ines Vale",
+         *           "capacity": "gas_engineer"
+         *         },
+         *         "evidence": "certificate",
+         *         "reference": "W-118",
+         *         "replaced": true,
+         *         "serialRead": "AC0001",
+         *         "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d",
+         *         "itemId": "0198c5a3-11d2-7f40-8b6e-0c9d3e2f1a4b",
+         *         "corrects": null,
+         *         "struckOutBy": null,
+         *         "recordedAt": "2026-10-02T08:12:00Z",
+         *         "recordedBy": "session:0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e"
+         *       },
+         *       "asOf": "2026-11-25",
+         *       "obligations": [
+         *         {
+         *           "ruleId": "raft-solas",
+         *           "duty": "service",
+         *           "scheme": "solas",
+         *           "weight": "law",
+         *           "action": {
+         *             "kind": "service",
+         *             "words": "Have the liferaft serviced at an approved station"
+         *           },
+         *           "dueOn": "2026-11-04",
+         *           "overdueAfter": "2026-11-04",
+         *           "latestPermittedOn": "2027-04-04",
+         *           "windows": [],
+         *           "standing": "overdue",
+         *           "explanation": {
+         *             "sentence": "Serviced on 4 November 2025. An inflatable liferaft is serviced at intervals of not more than 12 months, so it is due by 4 November 2026.",
+         *             "source": {
+         *               "publication": "SOLAS",
+         *               "clause": "III/20.8.1",
+         *               "address": "http://imorules.com/Chunk1853486106.html",
+         *               "status": "read"
+         *             },
+         *             "binds": {
+         *               "limit": "12 months after the last service",
+         *               "on": "2026-11-04",
+         *               "factIds": [
+         *                 "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d"
+         *               ]
+         *             },
+         *             "alsoCounted": [],
+         *             "setAside": [],
+         *             "assumed": [],
+         *             "doubts": [],
+         *             "missing": [],
+         *             "wouldChangeIt": [
+         *               {
+         *                 "act": "serviced",
+         *                 "by": [
+         *                   "liferaft_service_station"
+         *                 ],
+         *                 "plus": "P12M",
+         *                 "ifDoneOn": "2026-11-25",
+         *                 "movesTo": "2027-11-25"
+         *               }
+         *             ]
+         *           }
+         *         }
+         *       ]
+         *     }
+         */
+        AnsweredNotice: {
+            answer: components["schemas"]["NoticeAnswer"];
+            asOf: components["schemas"]["CalendarDay"];
+            /** @description The item’s, as they stand after the answer. */
+            obligations: components["schemas"]["Obligation"][];
         };
         Attribute: {
             choices?: {
@@ -891,7 +1093,7 @@ export interface components {
              * @description What kind of thing is due.
              * @enum {string}
              */
-            source: "obligation";
+            source: "obligation" | "safety_notice";
             standing: components["schemas"]["StandingCode"];
             /**
              * Format: date
@@ -1026,6 +1228,11 @@ export interface components {
             binds: components["schemas"]["CountedLimit"] | null;
             doubts: string[];
             missing: components["schemas"]["Missing"][];
+            /** @description The safety notice that asks it, and whether what is on record is enough to say that it covers the thing. */
+            notice?: {
+                id: components["schemas"]["Id"];
+                match: components["schemas"]["NoticeMatchCode"];
+            };
             /** @description Your own figure that it was worked out with: its id, or what the request calls it. */
             overrideId?: string;
             sentence: string;
@@ -1725,6 +1932,75 @@ export interface components {
         };
         /**
          * @example {
+         *       "answer": "done",
+         *       "on": "2026-10-01",
+         *       "doneBy": {
+         *         "name": "Ines Vale",
+         *         "capacity": "gas_engineer"
+         *       },
+         *       "evidence": "certificate",
+         *       "reference": "W-118",
+         *       "replaced": true,
+         *       "serialRead": "AC0001"
+         *     }
+         */
+        NewNoticeAnswer: {
+            answer: components["schemas"]["NoticeAnswerCode"];
+            /**
+             * Format: uuid
+             * @description The answer that this one strikes out and stands in for.
+             * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
+             */
+            corrects?: string;
+            /** @description Who did it, looked, or decided. */
+            doneBy: {
+                /**
+                 * @description Asked for with `done`.
+                 * @enum {string}
+                 */
+                capacity?: "owner_or_skipper" | "crew" | "competent_person" | "surveyor" | "marine_inspector" | "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "yard" | "liferaft_service_station" | "lifejacket_service_station" | "hydrostatic_release_service_station" | "shore_based_maintenance_provider" | "radio_surveyor" | "fire_equipment_technician" | "compass_adjuster" | "measurement_surveyor" | "registered_examiner" | "maker";
+                certificate?: string;
+                name: string;
+            };
+            /**
+             * @description What shows it; asked for with `done`.
+             * @enum {string}
+             */
+            evidence?: "certificate" | "stamped" | "printed" | "record" | "owner_statement" | "unknown";
+            /** @description Why: asked for with `deferred` and `reopened`. */
+            note?: string;
+            /**
+             * Format: date
+             * @description The day on which it was done, looked at or decided.
+             * @example 2027-03-18
+             */
+            on: string;
+            /** @description A work order, an invoice, the maker’s own number. */
+            reference?: string;
+            /**
+             * @description With `done`: another came in its place. It is recorded as a fact; without `serialRead` the item’s number is taken away.
+             * @default false
+             */
+            replaced: boolean;
+            /** @description Read on the thing itself, and written on the item. Asked for with `not_affected` where the notice names serial numbers. */
+            serialRead?: string;
+            /**
+             * Format: date
+             * @description `deferred`: the day on which it is looked at again.
+             * @example 2027-03-18
+             */
+            until?: string;
+        };
+        /**
+         * @example {
+         *       "reason": "The maker has taken it back."
+         *     }
+         */
+        NewNoticeWithdrawal: {
+            reason: string;
+        };
+        /**
+         * @example {
          *       "ruleId": "lpg-hose",
          *       "duty": "replacement",
          *       "period": "P4Y",
@@ -1896,6 +2172,96 @@ export interface components {
         };
         /**
          * @example {
+         *       "title": "Hoses that may come off the tail",
+         *       "publisher": "Quillmere Hose Works",
+         *       "reference": "QH-2026-09",
+         *       "issuedOn": "2026-09-03",
+         *       "document": "Letter to owners, 3 September 2026",
+         *       "kinds": [
+         *         "gas_hose"
+         *       ],
+         *       "makers": [
+         *         "Quillmere Hose Works"
+         *       ],
+         *       "models": [],
+         *       "serials": [
+         *         {
+         *           "from": "AB1200",
+         *           "to": "AB1399"
+         *         }
+         *       ],
+         *       "hazard": "gas can escape below",
+         *       "action": {
+         *         "kind": "replace",
+         *         "words": "Have the hose replaced by a gas engineer"
+         *       },
+         *       "deadline": {
+         *         "kind": "on",
+         *         "on": "2026-12-31"
+         *       },
+         *       "weight": "maker"
+         *     }
+         */
+        NewSafetyNotice: {
+            action: components["schemas"]["NoticeAction"];
+            /**
+             * Format: uri
+             * @description Where it can be read. An address, a `document` or both.
+             */
+            address?: string;
+            deadline: components["schemas"]["NoticeDeadline"];
+            /** @example Letter to owners, 3 September 2026 */
+            document?: string;
+            /**
+             * @description What can happen.
+             * @example gas can escape below
+             */
+            hazard: string;
+            /**
+             * Format: date
+             * @description The day of the notice; not in the future.
+             * @example 2027-03-18
+             */
+            issuedOn: string;
+            /** @description The kinds of thing that it is about. */
+            kinds: components["schemas"]["ItemKindCode"][];
+            /**
+             * @description Any of them; none: whoever made it.
+             * @default []
+             */
+            makers: string[];
+            /** @description Made between these days, both inclusive; an absent end is open. */
+            manufactured?: {
+                from?: components["schemas"]["CalendarDay"];
+                to?: components["schemas"]["CalendarDay"];
+            };
+            /**
+             * @description Any of them; none: every model.
+             * @default []
+             */
+            models: string[];
+            /**
+             * @description The maker, or the authority.
+             * @example Quillmere Hose Works
+             */
+            publisher: string;
+            /** @example QH-2026-09 */
+            reference?: string;
+            /**
+             * @description Any of them; none: every serial number.
+             * @default []
+             */
+            serials: components["schemas"]["SerialRange"][];
+            /** @example Hoses that may come off the tail */
+            title: string;
+            /**
+             * @description `law` when an authority has ordered it.
+             * @enum {string}
+             */
+            weight: "maker" | "law";
+        };
+        /**
+         * @example {
          *       "name": "Extinguishers before Easter",
          *       "page": "due",
          *       "filters": {
@@ -2014,6 +2380,220 @@ export interface components {
             text: string;
             why: string;
         };
+        NoticeAction: {
+            /** @enum {string} */
+            kind: "stop_using" | "inspect" | "return" | "replace";
+            /** @example Have the hose replaced by a gas engineer */
+            words: string;
+        };
+        /**
+         * @example {
+         *       "answer": "done",
+         *       "on": "2026-10-01",
+         *       "doneBy": {
+         *         "name": "Ines Vale",
+         *         "capacity": "gas_engineer"
+         *       },
+         *       "evidence": "certificate",
+         *       "reference": "W-118",
+         *       "replaced": true,
+         *       "serialRead": "AC0001",
+         *       "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d",
+         *       "itemId": "0198c5a3-11d2-7f40-8b6e-0c9d3e2f1a4b",
+         *       "corrects": null,
+         *       "struckOutBy": null,
+         *       "recordedAt": "2026-10-02T08:12:00Z",
+         *       "recordedBy": "session:0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e"
+         *     }
+         */
+        NoticeAnswer: {
+            answer: components["schemas"]["NoticeAnswerCode"];
+            corrects: components["schemas"]["Id"] | null;
+            /** @description Who did it, looked, or decided. */
+            doneBy: {
+                /**
+                 * @description Asked for with `done`.
+                 * @enum {string}
+                 */
+                capacity?: "owner_or_skipper" | "crew" | "competent_person" | "surveyor" | "marine_inspector" | "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "yard" | "liferaft_service_station" | "lifejacket_service_station" | "hydrostatic_release_service_station" | "shore_based_maintenance_provider" | "radio_surveyor" | "fire_equipment_technician" | "compass_adjuster" | "measurement_surveyor" | "registered_examiner" | "maker";
+                certificate?: string;
+                name: string;
+            };
+            /**
+             * @description What shows it; asked for with `done`.
+             * @enum {string}
+             */
+            evidence?: "certificate" | "stamped" | "printed" | "record" | "owner_statement" | "unknown";
+            id: components["schemas"]["Id"];
+            itemId: components["schemas"]["Id"];
+            /** @description Why: asked for with `deferred` and `reopened`. */
+            note?: string;
+            /**
+             * Format: date
+             * @description The day on which it was done, looked at or decided.
+             * @example 2027-03-18
+             */
+            on: string;
+            recordedAt: components["schemas"]["Instant"];
+            recordedBy: string;
+            /** @description A work order, an invoice, the maker’s own number. */
+            reference?: string;
+            replaced: boolean;
+            /** @description Read on the thing itself, and written on the item. Asked for with `not_affected` where the notice names serial numbers. */
+            serialRead?: string;
+            /** @description The answer that struck this one out; it stays visible. */
+            struckOutBy: components["schemas"]["Id"] | null;
+            /**
+             * Format: date
+             * @description `deferred`: the day on which it is looked at again.
+             * @example 2027-03-18
+             */
+            until?: string;
+        };
+        /**
+         * @description `done`: what the notice asks. `not_affected`: somebody looked. `deferred`: put off by somebody named; it moves no date. `reopened`: the answer it names was a mistake.
+         * @enum {string}
+         */
+        NoticeAnswerCode: "done" | "not_affected" | "deferred" | "reopened";
+        /** @description Entries of the vessels’ lists. */
+        NoticeCounts: {
+            /** @description Covered, and not yet answered. */
+            affected: number;
+            answered: number;
+            /** @description Somebody must look, and nobody has yet. */
+            mayBeAffected: number;
+        };
+        /** @description By when it must be answered. */
+        NoticeDeadline: {
+            /** @enum {string} */
+            kind: "on";
+            on: components["schemas"]["CalendarDay"];
+        } | {
+            days: number;
+            /** @enum {string} */
+            kind: "days_after_issue";
+        } | {
+            /** @enum {string} */
+            kind: "before_next_use";
+        };
+        /**
+         * @example {
+         *       "vessel": {
+         *         "id": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *         "name": "Marsh Harrier"
+         *       },
+         *       "item": {
+         *         "id": "0198c5a3-11d2-7f40-8b6e-0c9d3e2f1a4b",
+         *         "kind": "gas_hose",
+         *         "label": "Gas hose, cooker",
+         *         "maker": "Quillmere Hose Works",
+         *         "model": null,
+         *         "serialNumber": null,
+         *         "quantity": 1
+         *       },
+         *       "state": "may_be_affected",
+         *       "because": [
+         *         "its serial number is not on record"
+         *       ],
+         *       "answers": []
+         *     }
+         */
+        NoticeItem: {
+            /** @description Every answer, struck-out ones too, in the order in which they were given. */
+            answers: components["schemas"]["NoticeAnswer"][];
+            /** @description What was compared, or what could not be. */
+            because: string[];
+            item: components["schemas"]["NoticeThing"];
+            state: components["schemas"]["NoticeItemStateCode"];
+            vessel: {
+                id: components["schemas"]["Id"];
+                name: string;
+            };
+        };
+        NoticeItemPage: {
+            asOf: components["schemas"]["CalendarDay"];
+            items: components["schemas"]["NoticeItem"][];
+            nextCursor: string | null;
+        };
+        /**
+         * @description `affected` and `may_be_affected` still wait for an answer.
+         * @enum {string}
+         */
+        NoticeItemStateCode: "affected" | "may_be_affected" | "answered";
+        /**
+         * @description `may_be_affected`: somebody must look at the thing itself.
+         * @enum {string}
+         */
+        NoticeMatchCode: "affected" | "may_be_affected";
+        /**
+         * @description What the notice would bear on. Nothing is written.
+         * @example {
+         *       "counts": {
+         *         "affected": 0,
+         *         "mayBeAffected": 1,
+         *         "notAffected": 3,
+         *         "vessels": 1
+         *       },
+         *       "items": [
+         *         {
+         *           "vessel": {
+         *             "id": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *             "name": "Marsh Harrier"
+         *           },
+         *           "item": {
+         *             "id": "0198c5a3-11d2-7f40-8b6e-0c9d3e2f1a4b",
+         *             "kind": "gas_hose",
+         *             "label": "Gas hose, cooker",
+         *             "maker": "Quillmere Hose Works",
+         *             "model": null,
+         *             "serialNumber": null,
+         *             "quantity": 1
+         *           },
+         *           "match": "may_be_affected",
+         *           "because": [
+         *             "its serial number is not on record"
+         *           ],
+         *           "missing": [
+         *             "serial number"
+         *           ]
+         *         }
+         *       ]
+         *     }
+         */
+        NoticeMatches: {
+            counts: {
+                affected: number;
+                mayBeAffected: number;
+                notAffected: number;
+                vessels: number;
+            };
+            /** @description At most 200: what it covers, what it may cover, then others of its kinds with the reason. */
+            items: {
+                because: string[];
+                item: components["schemas"]["NoticeThing"];
+                match: components["schemas"]["NoticeMatchCode"] | "not_affected";
+                /** @description What is not on record and would settle it. */
+                missing: string[];
+                vessel: {
+                    id: components["schemas"]["Id"];
+                    name: string;
+                };
+            }[];
+        };
+        /**
+         * @description `open`: something is still to be answered. `answered`: nothing is, or nothing aboard is covered.
+         * @enum {string}
+         */
+        NoticeStateCode: "open" | "answered" | "withdrawn";
+        NoticeThing: {
+            id: components["schemas"]["Id"];
+            kind: string;
+            label: string;
+            maker: string | null;
+            model: string | null;
+            quantity: number;
+            serialNumber: string | null;
+        };
         /**
          * @example {
          *       "ruleId": "raft-solas",
@@ -2078,6 +2658,7 @@ export interface components {
              */
             overdueAfter?: string;
             replaceBy?: components["schemas"]["CalendarDay"];
+            /** @description An entry of `/v1/rules`; with `notice:` before it the id of a safety notice. */
             ruleId: string;
             scheme: components["schemas"]["SchemeCode"];
             standing: components["schemas"]["StandingCode"];
@@ -2209,7 +2790,7 @@ export interface components {
         /** @description What somebody must do; `words` as an instruction. */
         OwnAction: {
             /** @enum {string} */
-            kind: "service" | "inspect" | "test" | "replace" | "withdraw" | "overhaul";
+            kind: "service" | "inspect" | "test" | "replace" | "withdraw" | "overhaul" | "stop_using" | "return";
             words: string;
         };
         /** @description What leads to the date; of several the earliest binds. `before_event`: done no longer than `within` before its start. */
@@ -2637,6 +3218,124 @@ export interface components {
         /**
          * @example {
          *       "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d",
+         *       "title": "Hoses that may come off the tail",
+         *       "publisher": "Quillmere Hose Works",
+         *       "reference": "QH-2026-09",
+         *       "issuedOn": "2026-09-03",
+         *       "document": "Letter to owners, 3 September 2026",
+         *       "kinds": [
+         *         "gas_hose"
+         *       ],
+         *       "makers": [
+         *         "Quillmere Hose Works"
+         *       ],
+         *       "models": [],
+         *       "serials": [
+         *         {
+         *           "from": "AB1200",
+         *           "to": "AB1399"
+         *         }
+         *       ],
+         *       "hazard": "gas can escape below",
+         *       "action": {
+         *         "kind": "replace",
+         *         "words": "Have the hose replaced by a gas engineer"
+         *       },
+         *       "deadline": {
+         *         "kind": "on",
+         *         "on": "2026-12-31"
+         *       },
+         *       "weight": "maker",
+         *       "dueOn": "2026-12-31",
+         *       "state": "open",
+         *       "counts": {
+         *         "affected": 2,
+         *         "mayBeAffected": 1,
+         *         "answered": 4
+         *       },
+         *       "recordedAt": "2026-09-10T08:12:00Z",
+         *       "recordedBy": "session:0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e",
+         *       "version": 1
+         *     }
+         */
+        SafetyNotice: {
+            action: components["schemas"]["NoticeAction"];
+            /**
+             * Format: uri
+             * @description Where it can be read. An address, a `document` or both.
+             */
+            address?: string;
+            counts: components["schemas"]["NoticeCounts"];
+            deadline: components["schemas"]["NoticeDeadline"];
+            /** @example Letter to owners, 3 September 2026 */
+            document?: string;
+            /**
+             * Format: date
+             * @description The last day on which nothing is wrong yet.
+             * @example 2027-03-18
+             */
+            dueOn: string;
+            /**
+             * @description What can happen.
+             * @example gas can escape below
+             */
+            hazard: string;
+            id: components["schemas"]["Id"];
+            /**
+             * Format: date
+             * @description The day of the notice; not in the future.
+             * @example 2027-03-18
+             */
+            issuedOn: string;
+            /** @description The kinds of thing that it is about. */
+            kinds: components["schemas"]["ItemKindCode"][];
+            makers: string[];
+            /** @description Made between these days, both inclusive; an absent end is open. */
+            manufactured?: {
+                from?: components["schemas"]["CalendarDay"];
+                to?: components["schemas"]["CalendarDay"];
+            };
+            models: string[];
+            /**
+             * @description The maker, or the authority.
+             * @example Quillmere Hose Works
+             */
+            publisher: string;
+            recordedAt: components["schemas"]["Instant"];
+            recordedBy: string;
+            /** @example QH-2026-09 */
+            reference?: string;
+            serials: components["schemas"]["SerialRange"][];
+            state: components["schemas"]["NoticeStateCode"];
+            /** @example Hoses that may come off the tail */
+            title: string;
+            /** @description Its `ETag`: 1 open, 2 withdrawn. Answers do not change it. */
+            version: number;
+            /**
+             * @description `law` when an authority has ordered it.
+             * @enum {string}
+             */
+            weight: "maker" | "law";
+            withdrawn?: {
+                /**
+                 * Format: date
+                 * @description The first day on which it asks nothing more.
+                 * @example 2027-03-18
+                 */
+                on: string;
+                reason: string;
+                recordedAt: components["schemas"]["Instant"];
+                recordedBy: string;
+            };
+        };
+        SafetyNoticePage: {
+            items: components["schemas"]["SafetyNotice"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+        };
+        /**
+         * @example {
+         *       "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d",
          *       "name": "Extinguishers before Easter",
          *       "page": "due",
          *       "filters": {
@@ -2798,6 +3497,19 @@ export interface components {
             /** @description As it was given. */
             text: string;
             typeApproval: number;
+        };
+        /** @description One number alone has both ends the same. Case, spaces and punctuation do not count. */
+        SerialRange: {
+            /**
+             * @description Inclusive; absent: open.
+             * @example AB1200
+             */
+            from?: string;
+            /**
+             * @description Inclusive; absent: open.
+             * @example AB1399
+             */
+            to?: string;
         };
         /**
          * @example {
@@ -3282,8 +3994,8 @@ export interface operations {
                 limit?: number;
                 /** @description A body of rules that a vessel is kept under: an entry of `/v1/schemes`. */
                 scheme?: components["schemas"]["SchemeCode"];
-                /** @description What kind of thing is due; today only obligations are. */
-                source?: "obligation";
+                /** @description What kind of thing is due: what a rule asks, or what a safety notice asks. */
+                source?: "obligation" | "safety_notice";
                 /** @description Without it: everything that has a date. `unknown` asks for the group of things that have none. */
                 standing?: "overdue" | "due" | "in_date" | "unknown";
                 /** @description The group of what is suspended on the day, as the vessel is laid up. Without it none of that is listed; it does not go with `standing`. */
@@ -5243,6 +5955,776 @@ export interface operations {
             };
             /** @description Say which version you read (`/problems/if-match-required`). */
             428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listSafetyNotices: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+                /** @description `open`: something is still to be answered. `answered`: nothing is, or nothing aboard is covered. */
+                state?: components["schemas"]["NoticeStateCode"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of notices. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SafetyNoticePage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    enterSafetyNotice: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewSafetyNotice"];
+            };
+        };
+        responses: {
+            /** @description The notice, with what it found. */
+            201: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SafetyNotice"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    getSafetyNotice: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                noticeId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The notice. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SafetyNotice"];
+                };
+            };
+            /** @description The reader has this version already (`If-None-Match`). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listNoticeItems: {
+        parameters: {
+            query?: {
+                /** @description The day asked about. Default: today in the vessel’s place. */
+                asOf?: string;
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Only what was on record at this instant. Default: everything. */
+                knownAt?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                noticeId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of things. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["NoticeItemPage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    answerSafetyNotice: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                itemId: components["schemas"]["Id"];
+                /** @description UUIDv7. */
+                noticeId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewNoticeAnswer"];
+            };
+        };
+        responses: {
+            /** @description The answer, and what the item still owes. */
+            201: {
+                headers: {
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AnsweredNotice"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    withdrawSafetyNotice: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                noticeId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewNoticeWithdrawal"];
+            };
+        };
+        responses: {
+            /** @description The notice as withdrawn. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SafetyNotice"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    matchSafetyNotice: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewSafetyNotice"];
+            };
+        };
+        responses: {
+            /** @description What it covers, may cover and does not cover. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["NoticeMatches"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
                 headers: {
                     [name: string]: unknown;
                 };

@@ -29,7 +29,7 @@ export const StandingCounts = z
   .meta({ id: 'StandingCounts', description: 'Each obligation is counted once.' });
 export type StandingCounts = z.infer<typeof StandingCounts>;
 
-export const DueSource = z.enum(['obligation']);
+export const DueSource = z.enum(['obligation', 'safety_notice']);
 
 export const DueRow = z
   .object({

@@ -83,7 +83,7 @@ export const CAPACITY_CODES = [
 
 const OUTCOME_CODES = ['passed', 'failed', 'partly'] as const;
 
-const EVIDENCE_CODES = ['certificate', 'stamped', 'printed', 'record', 'owner_statement', 'unknown'] as const;
+export const EVIDENCE_CODES = ['certificate', 'stamped', 'printed', 'record', 'owner_statement', 'unknown'] as const;
 
 const DoneBy = z
   .strictObject({

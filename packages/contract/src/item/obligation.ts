@@ -1,6 +1,6 @@
 /** What a rule makes of an item's facts, with its reasoning. Dates are absent where they have no meaning. */
 import * as z from 'zod';
-import { CalendarDay, Duration, orNull } from '../shared.ts';
+import { CalendarDay, Duration, Id, orNull } from '../shared.ts';
 import { SchemeCode } from '../vessel/vessel.ts';
 import { CAPACITY_CODES, FACT_CODES, TEST_CODES } from './fact.ts';
 
@@ -15,7 +15,10 @@ export const StandingCode = z.enum(['overdue', 'due', 'in_date', 'unknown']).met
 });
 
 export const Action = z
-  .object({ kind: z.enum(['service', 'inspect', 'test', 'replace', 'withdraw', 'overhaul']), words: z.string() })
+  .object({
+    kind: z.enum(['service', 'inspect', 'test', 'replace', 'withdraw', 'overhaul', 'stop_using', 'return']),
+    words: z.string(),
+  })
   .meta({ id: 'Action', example: { kind: 'service', words: 'Service at an approved station' } });
 
 export const Source = z
@@ -48,6 +51,10 @@ const WouldChangeIt = z
   })
   .meta({ id: 'WouldChangeIt' });
 
+export const NoticeMatchCode = z
+  .enum(['affected', 'may_be_affected'])
+  .meta({ id: 'NoticeMatchCode', description: '`may_be_affected`: somebody must look at the thing itself.' });
+
 const Explanation = z
   .object({
     sentence: z.string(),
@@ -63,6 +70,10 @@ const Explanation = z
       .string()
       .optional()
       .meta({ description: 'Your own figure that it was worked out with: its id, or what the request calls it.' }),
+    notice: z.object({ id: Id, match: NoticeMatchCode }).optional().meta({
+      description:
+        'The safety notice that asks it, and whether what is on record is enough to say that it covers the thing.',
+    }),
   })
   .meta({ id: 'Explanation' });
 
@@ -128,7 +139,9 @@ export const OBLIGATION_EXAMPLE = {
 
 export const Obligation = z
   .object({
-    ruleId: z.string(),
+    ruleId: z.string().meta({
+      description: 'An entry of `/v1/rules`; with `notice:` before it the id of a safety notice.',
+    }),
     duty: z.string().meta({
       description: 'The rule’s duty; with `.tightened` your own figure beside one that binds.',
     }),

@@ -21,6 +21,8 @@ export type AuditRow = {
     | 'rule'
     | 'rule_change'
     | 'saved_view'
+    | 'safety_notice'
+    | 'notice_answer'
     | 'api_key'
     | 'session'
     | 'organisation';

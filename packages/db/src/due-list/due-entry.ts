@@ -4,6 +4,7 @@ import type { CountedAs, Standing } from '@garboard/domain/due-list/standing.ts'
 import type { Obligation } from '@garboard/domain/item/obligation.ts';
 import type { Cut } from '@garboard/domain/item/work-out-obligations.ts';
 import type { SchemeId, Weight } from '@garboard/domain/rule/scheme.ts';
+import type { DueSource } from '@garboard/domain/safety-notice/notice.ts';
 import { NO_DATE } from '../item/obligation-record.ts';
 
 export type DueEntry = {
@@ -27,6 +28,7 @@ export type DueFilter = {
   readonly kind?: string;
   readonly scheme?: SchemeId;
   readonly weight?: Weight;
+  readonly source?: DueSource;
   readonly standing?: Standing;
   readonly suspended?: true;
   /** Of no meaning for what has no date. */

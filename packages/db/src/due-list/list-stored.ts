@@ -6,6 +6,7 @@
  */
 import { addDays, formatDay } from '@garboard/domain/calendar/day.ts';
 import type { Standing } from '@garboard/domain/due-list/standing.ts';
+import type { DueSource } from '@garboard/domain/safety-notice/notice.ts';
 import { CompiledQuery, type Selectable } from 'kysely';
 import { toObligation } from '../item/obligation-record.ts';
 import { type Page, pageOf } from '../page.ts';
@@ -46,6 +47,7 @@ function conditionsOf({ day, filter, after }: DueQuestion): Condition[] {
     ...(filter.vesselId ? at('vessel_id = ?::uuid', filter.vesselId) : []),
     ...(filter.scheme ? at('scheme = ?', filter.scheme) : []),
     ...(filter.weight ? at('weight = ?', filter.weight) : []),
+    ...(filter.source ? at(OF_SOURCE[filter.source]) : []),
     ...(filter.kind ? at('item_id in (select id from item where kind = ?)', filter.kind) : []),
     ...(filter.horizonDays === undefined || filter.standing === 'unknown'
       ? []
@@ -61,6 +63,11 @@ function conditionsOf({ day, filter, after }: DueQuestion): Condition[] {
       : []),
   ];
 }
+
+const OF_SOURCE: Record<DueSource, string> = {
+  obligation: "rule_id not like 'notice:%'",
+  safety_notice: "rule_id like 'notice:%'",
+};
 
 const DATED = "overdue_after < 'infinity'";
 const SUSPENDED = 'suspended @> ?::date';

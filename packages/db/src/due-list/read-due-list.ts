@@ -1,6 +1,7 @@
 /** The due list and its totals: from the stored obligations, or worked out anew where the question needs it. */
 import { addDays } from '@garboard/domain/calendar/day.ts';
 import { countedAs } from '@garboard/domain/due-list/standing.ts';
+import { sourceOf } from '@garboard/domain/safety-notice/notice.ts';
 import { type Page, pageOf } from '../page.ts';
 import type { Scoped } from '../scope.ts';
 import { countStored } from './count-stored.ts';
@@ -29,7 +30,8 @@ function isMeant({ vessel, item, obligation }: DueEntry, filter: DueFilter): boo
     is(filter.vesselId, vessel.id) &&
     is(filter.kind, item.kind) &&
     is(filter.scheme, obligation.scheme) &&
-    is(filter.weight, obligation.weight)
+    is(filter.weight, obligation.weight) &&
+    is(filter.source, sourceOf(obligation.ruleId))
   );
 }
 

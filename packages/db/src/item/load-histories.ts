@@ -5,6 +5,7 @@ import type { Cut, ItemHistory, VesselHistory } from '@garboard/domain/item/work
 import type { SchemeId } from '@garboard/domain/rule/scheme.ts';
 import { loadOverrides } from '../rule/overrides.ts';
 import { loadOwnRuleVersions } from '../rule/own-rules.ts';
+import { loadUnderNotices } from '../safety-notice/under-notices.ts';
 import type { Scoped } from '../scope.ts';
 import { toVesselEvent } from '../vessel/events.ts';
 import { toSituation } from '../vessel/situations.ts';
@@ -44,7 +45,7 @@ export async function loadVesselHistory(tx: Scoped, vesselId: string, cut?: Cut)
   };
 }
 
-/** The vessel's items with all their facts and the figures set for them; only `itemIds` where given. */
+/** The vessel's items with all their facts, the figures set for them and the notices about them; only `itemIds` where given. */
 export async function loadItemHistories(
   tx: Scoped,
   vesselId: string,
@@ -65,14 +66,20 @@ export async function loadItemHistories(
     .orderBy('id')
     .execute();
   const overrides = await loadOverrides(tx, vesselId);
+  const records = rows.map(toItemRecord);
+  const underNoticesOf = await loadUnderNotices(tx, records);
   const byItem = Map.groupBy(facts.map(toFactRecord), ({ itemId }) => itemId);
-  return rows.map(toItemRecord).map((item) => ({
-    item,
-    history: {
-      kind: item.kind as ItemKindId,
-      attributes: item.attributes,
-      facts: (byItem.get(item.id) ?? []).map(toFact),
-      overrides: overrides.filter(({ itemId }) => itemId === null || itemId === item.id),
-    },
-  }));
+  return records.map((item) => {
+    const underNotices = underNoticesOf(item);
+    return {
+      item,
+      history: {
+        kind: item.kind as ItemKindId,
+        attributes: item.attributes,
+        facts: (byItem.get(item.id) ?? []).map(toFact),
+        overrides: overrides.filter(({ itemId }) => itemId === null || itemId === item.id),
+        ...(underNotices && { underNotices }),
+      },
+    };
+  });
 }

@@ -18,6 +18,22 @@ export async function lockVessel(tx: Scoped, id: string): Promise<VesselRecord |
   return row ? toVesselRecord(row) : null;
 }
 
+/**
+ * Holds every vessel of the organisation until the transaction ends, and lets none be entered meanwhile: for
+ * what is matched against the whole fleet. Whoever enters a vessel comes through `enterRegister` first.
+ */
+export async function lockFleet(tx: Scoped, organisationId: string): Promise<void> {
+  await sql`select pg_advisory_xact_lock(hashtextextended(${registerOf(organisationId)}, 0))`.execute(tx);
+  await sql`select from vessel order by id for update`.execute(tx);
+}
+
+/** Until the transaction ends nobody holds the fleet as a whole. */
+export async function enterRegister(tx: Scoped, organisationId: string): Promise<void> {
+  await sql`select pg_advisory_xact_lock_shared(hashtextextended(${registerOf(organisationId)}, 0))`.execute(tx);
+}
+
+const registerOf = (organisationId: string) => `register of ${organisationId}`;
+
 export type VesselKey = { readonly name: string; readonly id: string };
 
 /** By name. */

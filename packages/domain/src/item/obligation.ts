@@ -63,6 +63,8 @@ export type Explanation = {
   readonly suspended?: readonly Suspended[];
   /** The organisation's own figure that it was worked out with. */
   readonly overrideId?: string;
+  /** The safety notice that asks it, and whether what is on record is enough to say that it covers the thing. */
+  readonly notice?: { readonly id: string; readonly match: 'affected' | 'may_be_affected' };
 };
 
 export type Obligation = {

@@ -7,6 +7,8 @@ import type { Applies, Duty, Rule } from '../rule/rule.ts';
 import { dutyReads } from '../rule/rule-reads.ts';
 import { RULES, rulesFor, suspendingRules } from '../rule/rules.ts';
 import type { SchemeId } from '../rule/scheme.ts';
+import type { UnderNotices } from '../safety-notice/judge-item.ts';
+import { workOutNotices } from '../safety-notice/work-out-notices.ts';
 import type { Situation, VesselEvent } from '../vessel/situation.ts';
 import type { Attributes } from './attribute.ts';
 import { doubtsOfChecks } from './check-stamp.ts';
@@ -33,6 +35,8 @@ export type ItemHistory = {
   readonly facts: readonly Fact[];
   /** The organisation's own figures for this item or for everything aboard, ended ones too. */
   readonly overrides?: readonly Override[];
+  /** Absent: no notice bears on its kind. */
+  readonly underNotices?: UnderNotices;
 };
 
 export type VesselHistory = {
@@ -47,8 +51,8 @@ export type VesselHistory = {
 
 /**
  * Every obligation that the vessel's schemes put on the item, in the catalogue's order, then those of the
- * organisation's own rules; none once it is
- * withdrawn, and none before it was fitted.
+ * organisation's own rules, then those of open safety notices; none once it is withdrawn, and none before it was
+ * fitted.
  */
 export function workOutObligations(item: ItemHistory, vessel: VesselHistory, cut: Cut = {}): readonly Obligation[] {
   const unit = unitAboard(item.facts, cut);
@@ -71,9 +75,13 @@ export function workOutObligations(item: ItemHistory, vessel: VesselHistory, cut
   const obligations = rules.flatMap((rule) =>
     workOutRule(rule, aboard, stampDoubts, (duty) => overrideInForce(overrides, { ruleId: rule.id, duty }, cut)),
   );
-  return sayWithoutDate(obligations, rules).map((obligation) =>
+  const byRules = sayWithoutDate(obligations, rules).map((obligation) =>
     withSuspension(obligation, suspending, vessel.situations, cut),
   );
+  // Laying up suspends nothing that a notice asks.
+  return item.underNotices
+    ? [...byRules, ...workOutNotices(item.underNotices, { kind: item.kind, facts }, cut)]
+    : byRules;
 }
 
 /** Whether what is aboard has been withdrawn, and nothing put in its place. */

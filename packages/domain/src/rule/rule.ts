@@ -26,7 +26,16 @@ export type Source = {
   readonly fromMemory?: string;
 };
 
-export const ACTIONS = ['service', 'inspect', 'test', 'replace', 'withdraw', 'overhaul'] as const;
+export const ACTIONS = [
+  'service',
+  'inspect',
+  'test',
+  'replace',
+  'withdraw',
+  'overhaul',
+  'stop_using',
+  'return',
+] as const;
 export type ActionKind = (typeof ACTIONS)[number];
 
 /** The named thing that somebody must do: `words` as an instruction ("Service at an approved station"). */
