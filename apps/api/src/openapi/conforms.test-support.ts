@@ -1,5 +1,6 @@
 /** Whether an answer is what the served document promises: its status, its media type, its body to the last property. */
-import * as z from 'zod';
+import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
+import formats from 'ajv-formats';
 
 type Schema = { readonly [key: string]: unknown };
 type Media = { readonly schema?: Schema };
@@ -27,15 +28,14 @@ export function conformance(document: OpenApi): (method: string, path: string, a
     if (!declared.content) return body === undefined ? [] : [`${operation.operationId} declares no body for ${status}`];
     const schema = declared.content[contentType ?? '']?.schema;
     if (!schema) return [`${operation.operationId} does not declare ${contentType} for ${status}`];
-    const { error } = validator(schema).safeParse(body);
-    return (error?.issues ?? []).map(
-      (issue) => `${operation.operationId} ${status} /${issue.path.join('/')}: ${issue.message}`,
-    );
+    return validator(schema)(body).map((words) => `${operation.operationId} ${status} ${words}`);
   };
 }
 
 function findOperation(document: OpenApi, method: string, path: string): Operation | undefined {
-  const template = Object.keys(document.paths).find((each) => matches(each, path));
+  const templates = Object.keys(document.paths).filter((each) => matches(each, path));
+  // A path of words goes before one with a parameter in the same place.
+  const template = templates.toSorted((a, b) => a.split('{').length - b.split('{').length)[0];
   return template === undefined ? undefined : document.paths[template]?.[method.toLowerCase()];
 }
 
@@ -43,16 +43,26 @@ function matches(template: string, path: string): boolean {
   return new RegExp(`^${template.replaceAll('.', '[.]').replaceAll(/\{\w+\}/g, '[^/]+')}$`).test(path);
 }
 
-/** Reads a schema of the document strictly: a property that it does not name is a fault. */
-export function validators({ components }: OpenApi): (schema: Schema) => z.ZodType {
+export type Validate = (value: unknown) => string[];
+
+/** Reads a schema of the document strictly: a property that it does not name is a fault. Each fault in words. */
+export function validators({ components }: OpenApi): (schema: Schema) => Validate {
+  const ajv = formats.default(new Ajv2020({ strict: false, allErrors: true }));
   const $defs = closed(components.schemas) as Schema;
-  const known = new Map<Schema, z.ZodType>();
+  const known = new Map<Schema, Validate>();
   return (schema) => {
-    const validator = known.get(schema) ?? z.fromJSONSchema({ ...(closed(schema) as Schema), $defs } as never);
-    known.set(schema, validator);
-    return validator;
+    const validate = known.get(schema) ?? inWords(ajv.compile({ ...(closed(schema) as Schema), $defs }));
+    known.set(schema, validate);
+    return validate;
   };
 }
+
+const inWords =
+  (validate: ValidateFunction): Validate =>
+  (value) =>
+    validate(value)
+      ? []
+      : (validate.errors ?? []).map(({ instancePath, message }) => `${instancePath || '/'} ${message}`);
 
 function closed(node: unknown): unknown {
   if (Array.isArray(node)) return node.map(closed);
