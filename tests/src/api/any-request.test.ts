@@ -1,0 +1,67 @@
+/**
+ * Thousands of requests made from the served document, seeded. Whatever is asked, the answer is one that the document
+ * declares, to the last property, and never a fault of ours; what cannot fit its schema is refused.
+ */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type AnyRequest, anyRequest } from '../support/any-request.ts';
+import { app, signedIn, tell } from '../support/api.ts';
+import { reportFigure, size } from '../support/long.ts';
+import { type Asked, named, thingsOf, WITH_CREDENTIALS } from '../support/operations.ts';
+
+const SEED = 20261125;
+const REQUESTS = size(500, 2000);
+/** New things after so many: what many writes leave behind would make the later ones slow. */
+const ROUND = 50;
+const AT_ONCE = 4;
+
+/** Those that no key may ask, whatever its role, and so never succeed here. */
+const NEVER = ['endSession'];
+
+/** What went wrong, and with which request; `null` when nothing did. */
+async function tryOne(
+  asked: Asked,
+  authorization: string,
+  request: AnyRequest,
+  seen: Set<number>,
+): Promise<string | null> {
+  const { path, headers, body, wrong } = request;
+  const line = `${asked.method} ${path} ${JSON.stringify(headers)} ${body ?? ''}`;
+  try {
+    const { status } = await tell(app.request, asked.method, path, { authorization, ...headers }, body);
+    seen.add(status);
+    if (status >= 500) return `${status}: ${line}`;
+    return wrong.length > 0 && status < 400 ? `${status} although ${wrong.join('; ')}: ${line}` : null;
+  } catch (fault) {
+    return `${fault instanceof Error ? fault.message.split('\n')[0] : fault}: ${line}`;
+  }
+}
+
+async function round(asked: Asked, seed: number, requests: number, seen: Set<number>): Promise<string[]> {
+  const owner = await signedIn();
+  const authorization = `Bearer ${await owner.organisation.key()}`;
+  const made = fc.sample(anyRequest(asked, await thingsOf(owner)), { seed, numRuns: requests });
+  const wrong: string[] = [];
+  for (let first = 0; first < made.length; first += AT_ONCE) {
+    const some = made.slice(first, first + AT_ONCE).map((request) => tryOne(asked, authorization, request, seen));
+    wrong.push(...(await Promise.all(some)).filter((words) => words !== null));
+  }
+  return wrong;
+}
+
+describe('whatever is asked', () => {
+  it.each(named(WITH_CREDENTIALS))('the answer is one that was promised: %s', async (name, asked) => {
+    const seen = new Set<number>();
+    const wrong: string[] = [];
+    for (let done = 0; done < REQUESTS; done += ROUND)
+      wrong.push(...(await round(asked, SEED + done, Math.min(ROUND, REQUESTS - done), seen)));
+
+    expect(wrong.slice(0, 5)).toEqual([]);
+    const succeeded = [...seen].some((status) => status < 300);
+    expect(succeeded, `no request succeeded: ${[...seen]}`).toBe(!NEVER.includes(name));
+  });
+
+  it('is told at the end of the run', () => {
+    reportFigure('requests made from the document', `${WITH_CREDENTIALS.length} operations, ${REQUESTS} each`);
+  });
+});
