@@ -33,8 +33,14 @@ async function tryOne(
     if (status >= 500) return `${status}: ${line}`;
     return wrong.length > 0 && status < 400 ? `${status} although ${wrong.join('; ')}: ${line}` : null;
   } catch (fault) {
-    return `${fault instanceof Error ? fault.message.split('\n')[0] : fault}: ${line}`;
+    return `${inWords(fault)}: ${line}`;
   }
+}
+
+/** What an answer was found to lack, rather than the whole answer. */
+function inWords(fault: unknown): string {
+  const { actual } = fault as { actual?: unknown };
+  return Array.isArray(actual) ? actual.join('; ') : String(fault);
 }
 
 async function round(asked: Asked, seed: number, requests: number, seen: Set<number>): Promise<string[]> {
