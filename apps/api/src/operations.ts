@@ -1,5 +1,7 @@
 /** Every operation of the API, in the order in which its document tells them. */
 
+import { exportAuditRoute } from './audit/export-audit.route.ts';
+import { listAuditRoute } from './audit/list-audit.route.ts';
 import { listDueRoute } from './due-list/list-due.route.ts';
 import { listFleetRoute } from './fleet/list-fleet.route.ts';
 import { healthRoute } from './health/health.route.ts';
@@ -107,6 +109,8 @@ export const OPERATIONS = [
   listItemKindsRoute,
   listSchemesRoute,
   listTemplatesRoute,
+  listAuditRoute,
+  exportAuditRoute,
   getSessionRoute,
   endSessionRoute,
   healthRoute,

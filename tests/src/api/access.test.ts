@@ -81,6 +81,8 @@ const MAY: Record<string, readonly Role[]> = {
   listItemKinds: EVERYBODY,
   listSchemes: EVERYBODY,
   listVesselTemplates: EVERYBODY,
+  listAudit: KEEPERS,
+  exportAudit: KEEPERS,
   getSession: EVERYBODY,
   endSession: NOBODY,
 };

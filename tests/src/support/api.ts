@@ -76,7 +76,7 @@ export async function tell<Body>(
   const response = await send(path, { method, headers, ...content });
   const text = await response.text();
   const contentType = response.headers.get('content-type');
-  const parsed: Body = /json$/.test(contentType ?? '') ? JSON.parse(text) : undefined;
+  const parsed: Body = contentType === null ? undefined : /[/+]json$/.test(contentType) ? JSON.parse(text) : text;
   const { status } = response;
   expect(
     faultsIn(method, path.replace(/[?].*$/, ''), { status, contentType, body: parsed }),

@@ -5,6 +5,7 @@ import { withWhatAllHaveInCommon } from './in-common.ts';
 
 /** In the order of the alphabet. */
 const TAGS = [
+  { name: 'Audit', description: 'Who changed what, as a chain that can be checked.' },
   { name: 'Catalogue', description: 'The rules with their sources, the kinds of item, the schemes.' },
   { name: 'Due list', description: 'What is out of date across the fleet, and why.' },
   { name: 'Items', description: 'Things aboard, the facts about them, and what follows from the facts.' },

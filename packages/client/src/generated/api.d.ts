@@ -40,6 +40,46 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/audit": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List who changed what
+         * @description The latest first, with what was and what is since. For owners and managers who see the whole fleet. Names are those of today; the record itself holds ids only.
+         */
+        get: operations["listAudit"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/audit/export": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Take the audit away
+         * @description Every row of the chain in its order, one JSON object a line, up to the last at the moment of asking. To check it: take `hash` out of a row, write the rest as in RFC 8785, and its SHA-256 is `hash`; `previous` is the `hash` of the row before, `sequence` counts from 1 without gaps. Rows from before there was a chain are only in `GET /v1/audit`.
+         */
+        get: operations["exportAudit"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/due": {
         parameters: {
             query?: never;
@@ -964,6 +1004,89 @@ export interface components {
          */
         Attributes: {
             [key: string]: string | number | boolean;
+        };
+        /** @description The vessel and the thing that it is about, where there is one. */
+        AuditAbout: {
+            itemId?: components["schemas"]["Id"];
+            itemLabel?: string;
+            vesselId?: components["schemas"]["Id"];
+            vesselName?: string;
+        };
+        /** @description Who answers for the change. */
+        AuditActor: {
+            id: components["schemas"]["Id"];
+            /** @description `person`, `session`, `api_key`, or `upkeep` for the program itself. */
+            kind: string;
+            /** @description Absent where there is none any more. */
+            name?: string;
+        };
+        /**
+         * @example {
+         *       "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d",
+         *       "at": "2026-11-25T08:12:00.000Z",
+         *       "role": "manager",
+         *       "credential": "api_key:0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e",
+         *       "requestId": "6f1f2a52-7c57-4c3e-9d1b-3a4d5c6e7f80",
+         *       "verb": "change_vessel",
+         *       "subject": "vessel",
+         *       "subjectId": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *       "before": {
+         *         "rig": "sloop"
+         *       },
+         *       "after": {
+         *         "rig": "ketch"
+         *       },
+         *       "actor": {
+         *         "kind": "api_key",
+         *         "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e",
+         *         "name": "office"
+         *       },
+         *       "about": {
+         *         "vesselId": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *         "vesselName": "Marsh Harrier"
+         *       },
+         *       "sequence": 17,
+         *       "hash": "3a5e0c2f9b1d48e7a6c0f2d4b8e91735c6a8f0e2d4b69718a3c5e7f90b2d4f68"
+         *     }
+         */
+        AuditEntry: {
+            about: components["schemas"]["AuditAbout"];
+            actor: components["schemas"]["AuditActor"];
+            /** @description As it is since; absent where nothing is left. */
+            after?: {
+                [key: string]: unknown;
+            };
+            at: components["schemas"]["Instant"];
+            /** @description As it was; absent where there was nothing. */
+            before?: {
+                [key: string]: unknown;
+            };
+            /** @description The session or key that was used, `kind:id`. */
+            credential?: string;
+            /** @description SHA-256 over the exported row without `hash`, written as in RFC 8785. */
+            hash?: string;
+            id: components["schemas"]["Id"];
+            requestId: string;
+            /** @description As what they were allowed it. */
+            role?: string;
+            /** @description Its place in the chain; absent for what is older than the chain. */
+            sequence?: number;
+            /**
+             * @description The kind of thing that was changed.
+             * @example vessel
+             */
+            subject: string;
+            subjectId: components["schemas"]["Id"];
+            /**
+             * @description What was done.
+             * @example change_vessel
+             */
+            verb: string;
+        };
+        AuditPage: {
+            items: components["schemas"]["AuditEntry"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
         };
         /**
          * Format: date
@@ -3969,6 +4092,170 @@ export interface operations {
             /** @description Not ready yet (`/problems/not-ready`). */
             503: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listAudit: {
+        parameters: {
+            query?: {
+                /** @description Only what this person or key did, `kind:id` as in `actor`. */
+                actor?: string;
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description From this day on, in the organisation’s time zone. */
+                from?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+                /** @description Only changes of such things: `vessel`, `item`, `fact`, … */
+                subject?: string;
+                /** @description Only changes of this one thing. */
+                subjectId?: string;
+                /** @description Up to this day and with it, in the organisation’s time zone. */
+                to?: string;
+                /** @description Only what was done in this way. */
+                verb?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of changes. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AuditPage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    exportAudit: {
+        parameters: {
+            query?: {
+                /** @description Only rows after this `sequence`; 0 if not given. */
+                after?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The chain, a row a line. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": string;
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {

@@ -1,0 +1,42 @@
+/** Every operation that writes anything leaves who did it, with which key and in which request, beside what it wrote. */
+import type { AuditPage } from '@garboard/contract/audit/audit.ts';
+import { describe, expect, it } from 'vitest';
+import { app, type Headed, signedIn, tell } from '../support/api.ts';
+import { everythingOf } from '../support/everything-of.ts';
+import { addressOf, exampleOf, named, thingsOf, WITH_CREDENTIALS } from '../support/operations.ts';
+
+/** Bookkeeping of the write itself. */
+const BESIDE = new Set(['audit', 'audit_head', 'idempotency']);
+const CHANGES = WITH_CREDENTIALS.filter(({ method }) => method !== 'GET');
+
+async function changedTables(before: Record<string, string>, organisationId: string): Promise<string[]> {
+  const after = await everythingOf(organisationId);
+  return Object.keys(after).filter((table) => after[table] !== before[table]);
+}
+
+describe('every change', () => {
+  it.each(named(CHANGES))('is in the audit where it wrote anything: %s', async (name, asked) => {
+    const owner = await signedIn();
+    const things = await thingsOf(owner);
+    const key = await owner.organisation.key('owner');
+    const before = await everythingOf(owner.organisation.id);
+    const headers: Headed = { authorization: `Bearer ${key}`, 'content-type': 'application/json', 'if-match': '"1"' };
+
+    const { status } = await tell(
+      app.request,
+      asked.method,
+      addressOf(asked.path, things),
+      { ...headers, 'x-request-id': `of-${name}` },
+      exampleOf(asked.operation),
+    );
+
+    const changed = (await changedTables(before, owner.organisation.id)).filter((table) => !BESIDE.has(table));
+    const { items } = (await owner.get<AuditPage>('/v1/audit?limit=200')).body;
+    const lines = items.filter(({ requestId }) => requestId === `of-${name}`);
+    if (changed.length === 0) return expect(lines).toEqual([]);
+    expect(status).toBeLessThan(300);
+    expect(lines.length).toBeGreaterThan(0);
+    for (const { actor, credential, role } of lines)
+      expect([`${actor.kind}:${actor.id}`, role]).toEqual([credential, 'owner']);
+  });
+});
