@@ -1,5 +1,5 @@
 /** The page of one rule: what it asks, of what, where it stands, how far that was checked, and an example. */
-import { ATTRIBUTES } from '@garboard/domain/item/attribute.ts';
+import { ATTRIBUTES, type AttributeId } from '@garboard/domain/item/attribute.ts';
 import { actInWords, capitalised, eventInWords } from '@garboard/domain/item/words.ts';
 import { appliesInWords, dutyInWords, resetsInWords } from '@garboard/domain/rule/duty-in-words.ts';
 import type { Duty, Rule } from '@garboard/domain/rule/rule.ts';
@@ -71,7 +71,7 @@ function readsOf(rule: Rule): readonly string[] {
     ),
     ...line(
       'attributes',
-      attributes.map((id) => `\`${id}\` (${ATTRIBUTES[id].words})`),
+      attributes.map((id) => `\`${id}\` (${ATTRIBUTES[id].words}${unitOf(id)})`),
     ),
     ...line(
       'events',
@@ -82,4 +82,9 @@ function readsOf(rule: Rule): readonly string[] {
       situations.map((part) => `\`${part}\``),
     ),
   ];
+}
+
+function unitOf(id: AttributeId): string {
+  const { kind } = ATTRIBUTES[id].type;
+  return kind === 'months' || kind === 'hours' ? `, in ${kind}` : '';
 }

@@ -1,18 +1,16 @@
 import type { ReactNode } from 'react';
-import { formatDay, formatDayInFull } from '../ui/calendar.ts';
+import { dueDayIn } from './due-day-in.ts';
 import type { Obligation } from './item.query.ts';
 
 /** The sentence with the due day made strong, where it names it. */
 export function emphasised({ dueOn, explanation: { sentence } }: Obligation): ReactNode {
-  if (!dueOn) return sentence;
-  const day = [formatDayInFull(dueOn), formatDay(dueOn)].find((each) => sentence.includes(each));
+  const day = dueOn ? dueDayIn(sentence, dueOn) : null;
   if (!day) return sentence;
-  const at = sentence.lastIndexOf(day);
   return (
     <>
-      {sentence.slice(0, at)}
-      <strong>{day}</strong>
-      {sentence.slice(at + day.length)}
+      {sentence.slice(0, day.at)}
+      <strong>{day.words}</strong>
+      {sentence.slice(day.at + day.words.length)}
     </>
   );
 }

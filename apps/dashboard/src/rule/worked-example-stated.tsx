@@ -1,7 +1,7 @@
 import { byWhomWords, factWords, testWords } from '../strings/codes.ts';
 import { eventWords, strings } from '../strings/rule.ts';
 import { formatDay, formatRecordedDate } from '../ui/calendar.ts';
-import { sentenceCase } from '../ui/number-words.ts';
+import { counted, sentenceCase } from '../ui/number-words.ts';
 import type { Rule, WorkedExample } from './worked-example.ts';
 
 const { example: words } = strings;
@@ -14,10 +14,10 @@ export function Stated({
   example: WorkedExample;
   rule: Rule;
 }) {
-  const figures = Object.entries(attributes).map(([name, value]) => ({
-    name: rule.reads.attributes.find((each) => each.name === name)?.words ?? name,
-    value,
-  }));
+  const figures = Object.entries(attributes).map(([name, value]) => {
+    const attribute = rule.reads.attributes.find((each) => each.name === name);
+    return { name: attribute?.words ?? name, value: attribute?.is === 'months' ? inYears(Number(value)) : `${value}` };
+  });
   return (
     <dl className="parts">
       {facts.length > 0 && (
@@ -46,11 +46,16 @@ export function Stated({
           <dt>{words.figures}</dt>
           {figures.map(({ name, value }) => (
             <dd key={name}>
-              {sentenceCase(name)}: {String(value)}
+              {sentenceCase(name)}: {value}
             </dd>
           ))}
         </div>
       )}
     </dl>
   );
+}
+
+/** Whole years as years. */
+function inYears(months: number): string {
+  return months % 12 === 0 ? counted(months / 12, 'year', 'years') : counted(months, 'month', 'months');
 }

@@ -50,6 +50,11 @@ export const periodInWords = remembered((text: string): string => {
 type Unit = 'Y' | 'M' | 'W' | 'D';
 const UNITS: Record<Unit, string> = { Y: 'year', M: 'month', W: 'week', D: 'day' };
 
+/** Somebody's own figure, in years where they are whole, as people say it: 84 months are `P7Y`. */
+export function periodOfMonths(months: number): `P${string}` {
+  return months % 12 === 0 ? `P${months / 12}Y` : `P${months}M`;
+}
+
 /** A period written in the catalogue. It is our own text, so a wrong one is a fault. */
 export const periodOf = remembered((text: string): Period => {
   const period = parsePeriod(text);

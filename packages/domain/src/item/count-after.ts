@@ -77,13 +77,20 @@ function fitterDoubt(fact: Fact, duty: Duty): string[] {
   return [`It was fitted by ${capacitiesInWords([capacity])}; the work asks for ${capacitiesInWords(asked)}.`];
 }
 
+const WHOLE = {
+  whole_months: 'Counted in whole months: to the end of the month it leads to.',
+  whole_years: 'Counted in whole years: to 31 December of the year it leads to.',
+} as const;
+
 function dayKept({ on }: Fact, from: Day): string[] {
   if (from === on.first) return [];
   return [`Done in the window around ${dayInWords(from)}, it counts as done on ${dayInWords(from)}.`];
 }
 
 function firstDayOf(fact: Fact, limit: After): string[] {
-  if (fact.on.precision === 'day' || (limit.counting ?? 'days') !== 'days') return [];
+  const counting = limit.counting ?? 'days';
+  if (counting === 'whole_months' || counting === 'whole_years') return [WHOLE[counting]];
+  if (fact.on.precision === 'day' || counting !== 'days') return [];
   return [`${factInWords(fact)}, the day not recorded: counted from ${dayInWords(fact.on.first)}.`];
 }
 

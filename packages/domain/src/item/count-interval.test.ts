@@ -50,7 +50,7 @@ describe("somebody's own figure", () => {
   it('is missing when it is not, rather than made up', () => {
     expect(reached(makers, '2025-05-01')).toMatchObject({
       kind: 'missing',
-      missing: { what: "maker's interval in months" },
+      missing: { what: "maker's interval" },
     });
   });
 

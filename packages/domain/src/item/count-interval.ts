@@ -1,7 +1,7 @@
 /** From a day and an interval to the day it leads to, with what had to be assumed on the way. */
 import { type Day, endOfMonth, endOfYear } from '../calendar/day.ts';
 import { addPeriod, endOfPeriodBeginningWith } from '../calendar/period.ts';
-import { dayInWords, periodInWords, periodOf } from '../calendar/words.ts';
+import { dayInWords, periodInWords, periodOf, periodOfMonths } from '../calendar/words.ts';
 import type { Counting, Interval, IntervalOption } from '../rule/rule.ts';
 import { ATTRIBUTES, wholeNumberOf } from './attribute.ts';
 import type { CountedLimit, Missing } from './obligation.ts';
@@ -62,7 +62,7 @@ function countOwnFigure(
 ): CountedInterval {
   const attribute = ATTRIBUTES[interval.attribute];
   const months = wholeNumberOf(of.attributes, interval.attribute);
-  if (months !== null) return counted(day(`P${months}M`), `P${months}M`);
+  if (months !== null) return counted(day(periodOfMonths(months)), periodOfMonths(months));
   if (interval.otherwise === undefined) {
     return { kind: 'missing', missing: { what: attribute.words, whereFound: attribute.whereFound } };
   }

@@ -1,6 +1,6 @@
 /** What comes of one limit of a duty, and what it is counted from. */
 import type { Day } from '../calendar/day.ts';
-import type { Duty, Limit } from '../rule/rule.ts';
+import type { Duty, Limit, Reset } from '../rule/rule.ts';
 import type { VesselEvent } from '../vessel/situation.ts';
 import type { Fact, FactKind } from './fact.ts';
 import { findItemKind } from './item-kind.ts';
@@ -9,7 +9,7 @@ import { limitInWords } from './limit-words.ts';
 import type { CountedLimit, Missing, Window } from './obligation.ts';
 import type { FactSetAside } from './unit-aboard.ts';
 import type { Particulars } from './weigh-condition.ts';
-import { actInWords, capacitiesInWords, capitalised, resetInWords } from './words.ts';
+import { actInWords, capacitiesInWords, capitalised, resetInWords, withArticle } from './words.ts';
 
 /** What a duty is worked out from. `facts` are those of the unit aboard, in order of day. */
 export type Grounds = Particulars & {
@@ -41,7 +41,7 @@ export function notCounted(source: Limit, grounds: Grounds, missing: Missing): L
     limit: limitInWords(source, grounds.duty),
     on: null,
     factIds: [],
-    basis: `${capitalised(named(missing))} is not on record`,
+    basis: `${capitalised(nameMissing(missing, grounds))} is not on record`,
     windows: [],
     assumed: [],
     doubts: [],
@@ -51,9 +51,16 @@ export function notCounted(source: Limit, grounds: Grounds, missing: Missing): L
   };
 }
 
-/** What is missing, to stand in a sentence: "the maker's interval in months". */
+/** What is missing, to stand in a sentence: "the maker's interval". */
 export function named({ what }: Missing): string {
   return /^(the|how|what) /.test(what) ? what : `the ${what}`;
+}
+
+/** The same, but of an act that was done and does not count it is not said that it was not done. */
+export function nameMissing(missing: Missing, grounds: Grounds): string {
+  const [reset] = grounds.duty.resets;
+  const done = grounds.last.setAside.length > 0 && missing.what === missingLast(grounds).what;
+  return done && reset ? `${withArticle(resetInWords(reset))}${byWhom(reset)} that counts` : named(missing);
 }
 
 export function missingFact(kind: FactKind, grounds: Grounds): Missing {
@@ -64,8 +71,11 @@ export function missingFact(kind: FactKind, grounds: Grounds): Missing {
 export function missingLast(grounds: Grounds): Missing {
   const [reset] = grounds.duty.resets;
   if (!reset) return missingFact('installed', grounds);
-  const by = reset.by.length > 0 ? ` by ${capacitiesInWords(reset.by)}` : '';
-  return { what: `the last ${resetInWords(reset)}${by}`, whereFound: whereFound(reset.act, grounds) };
+  return { what: `the last ${resetInWords(reset)}${byWhom(reset)}`, whereFound: whereFound(reset.act, grounds) };
+}
+
+function byWhom({ by }: Reset): string {
+  return by.length > 0 ? ` by ${capacitiesInWords(by)}` : '';
 }
 
 export function whereFound(kind: FactKind, grounds: Grounds): string {

@@ -19,7 +19,7 @@ it.each([
   [
     'raft-9650',
     'service',
-    ["maker's interval in months after the last service", 'earliest expiry among the things packed in the raft'],
+    ["maker's interval after the last service", 'earliest expiry among the things packed in the raft'],
   ],
   ['fe-fixed', 'hoses', ["10 years after day on which the system's hoses were fitted", '10 years after fitting']],
   ['rig-coi', 'inspection', ['the next inspection']],

@@ -1,7 +1,7 @@
 /** What would move the date, and where to. */
 import type { Day } from '../calendar/day.ts';
 import { addPeriod, backwards, parsePeriod } from '../calendar/period.ts';
-import { periodOf } from '../calendar/words.ts';
+import { periodOf, periodOfMonths } from '../calendar/words.ts';
 import type { Condition, Interval, IntervalOption, Limit, Reset } from '../rule/rule.ts';
 import { wholeNumberOf } from './attribute.ts';
 import { beginningOf } from './bind.ts';
@@ -67,7 +67,7 @@ function steadyPeriod(interval: Interval, of: Particulars): string | null {
       return interval.period;
     case 'own_figure': {
       const months = wholeNumberOf(of.attributes, interval.attribute);
-      return months === null ? (interval.otherwise ?? null) : `P${months}M`;
+      return months === null ? (interval.otherwise ?? null) : periodOfMonths(months);
     }
     case 'by_condition': {
       const option = interval.options.find(({ all }) =>

@@ -26,7 +26,7 @@ export function unitAboard(facts: readonly Fact[], cut: Cut = {}): UnitAboard {
   const ofUnit = record.held.filter((fact) => unitOf(fact) === current);
   const counting = ofUnit.filter(inTime);
   if (counting.some((fact) => fact.fact === 'withdrawn' && fact.outcome === 'passed')) return { kind: 'withdrawn' };
-  if (isFittedOnlyAfter(ofUnit, asOf)) return { kind: 'not_yet_aboard' };
+  if (isBegunOnlyAfter(ofUnit, asOf)) return { kind: 'not_yet_aboard' };
   const earlier = record.held.filter((fact) => unitOf(fact) < current);
   return {
     kind: 'aboard',
@@ -38,11 +38,14 @@ export function unitAboard(facts: readonly Fact[], cut: Cut = {}): UnitAboard {
   };
 }
 
-/** Fitted after the day, with nothing on record to show that it was aboard before. */
-function isFittedOnlyAfter(facts: readonly Fact[], asOf: Day): boolean {
-  const fitted = facts.some((fact) => fact.fact === 'installed' && fact.outcome === 'passed' && dayOfFact(fact) > asOf);
+/** Made or fitted after the day, with nothing on record to show that it was aboard before. */
+function isBegunOnlyAfter(facts: readonly Fact[], asOf: Day): boolean {
+  const passed = (kind: Fact['fact']) => facts.filter((fact) => fact.fact === kind && fact.outcome === 'passed');
+  const fitted = passed('installed').some((fact) => dayOfFact(fact) > asOf);
+  const made = passed('manufactured');
+  const madeAfter = made.length > 0 && made.every(({ on }) => on.first > asOf);
   const seen = facts.some((fact) => dayOfFact(fact) <= asOf && (!isPlate(fact) || fact.readOn !== undefined));
-  return fitted && !seen;
+  return (fitted || madeAfter) && !seen;
 }
 
 function ofAnEarlierUnit(fact: Fact, replacement: Fact | undefined): string {

@@ -7,7 +7,7 @@ import { dateOutcome } from './date-outcome.ts';
 import { doubtsOfEvidence, doubtsOfFact } from './doubts-of-fact.ts';
 import type { Extended } from './extended-until.ts';
 import { dayOfFact } from './facts-on-record.ts';
-import { type Grounds, type LimitCount, named } from './limit-count.ts';
+import { type Grounds, type LimitCount, nameMissing } from './limit-count.ts';
 import type { CountedLimit, DueOutcome, Explanation, Missing, Obligation, SetAside } from './obligation.ts';
 import { outcomeInWords } from './outcome-words.ts';
 import { remediesOf } from './remedy.ts';
@@ -54,7 +54,8 @@ function conclude(bound: Owed, grounds: Grounds) {
     case 'unknown': {
       const missing = missingIn(bound.others);
       const outcome: DueOutcome = { kind: 'undated', missing };
-      const basis = missing.length > 1 ? allMissing(missing) : (bound.others[0]?.basis ?? 'Nothing is on record');
+      const basis =
+        missing.length > 1 ? allMissing(missing, grounds) : (bound.others[0]?.basis ?? 'Nothing is on record');
       return { outcome, sentence: `${basis}. ${inWords}, so the date is not known.`, said: NO_EXTENSION };
     }
     case 'due': {
@@ -67,8 +68,8 @@ function conclude(bound: Owed, grounds: Grounds) {
 }
 
 /** Any of them would give a date, so the sentence names them all. */
-function allMissing(missing: readonly Missing[]): string {
-  const whats = missing.map(named);
+function allMissing(missing: readonly Missing[], grounds: Grounds): string {
+  const whats = missing.map((one) => nameMissing(one, grounds));
   return `${capitalised(whats.slice(0, -1).join(', '))} and ${whats.at(-1)} are not on record`;
 }
 

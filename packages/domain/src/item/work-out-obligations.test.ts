@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Fact } from './fact.ts';
 import { datesOf, day, fact, owed, owedUnder, type Question } from './facts.test-support.ts';
 import { isWithdrawn } from './work-out-obligations.ts';
 
@@ -231,4 +232,33 @@ it('knows whether a thing is withdrawn, as at a day too', () => {
   expect(isWithdrawn(item)).toBe(true);
   expect(isWithdrawn(item, { asOf: day('2026-02-28') })).toBe(false);
   expect(isWithdrawn({ ...item, facts: [...item.facts, fact('replaced', '2026-03-02')] })).toBe(false);
+});
+
+describe('what is said of a thing', () => {
+  it('after a service that failed is not that none is on record, and what is missing stays the same', () => {
+    const failed = fact('serviced', '2026-03-01', { by: 'liferaft_service_station', outcome: 'failed' });
+    const raft = (facts: readonly Fact[]) => owedUnder('raft-solas', { kind: 'liferaft', schemes: ['solas'], facts });
+
+    expect(raft([failed]).explanation.sentence).toMatch(
+      /^A service by a liferaft service station that counts is not on record\./,
+    );
+    expect(raft([failed]).explanation.setAside).toEqual([
+      { factId: failed.id, why: 'It did not pass, so it resets nothing.' },
+    ]);
+    expect(raft([]).explanation.sentence).toMatch(/^The last service by a liferaft service station is not on record\./);
+    expect(raft([failed]).outcome).toEqual(raft([]).outcome);
+  });
+
+  it('tells that months are counted whole', () => {
+    const hose = owedUnder('lpg-hose', { kind: 'gas_hose', facts: [fact('manufactured', '2020-05')] });
+    expect(hose.explanation.assumed).toEqual(['Counted in whole months: to the end of the month it leads to.']);
+  });
+
+  it('is nothing before it was made, unless something shows that it was there', () => {
+    const made = fact('manufactured', '2025-03');
+    const asOf = (text: string, ...facts: readonly Fact[]) =>
+      owed({ kind: 'gas_hose', facts: [made, ...facts], cut: { asOf: day(text) } }).length;
+    expect([asOf('2025-02-28'), asOf('2025-03-01')]).toEqual([0, 1]);
+    expect(asOf('2025-02-28', fact('inspected', '2025-02-01'))).toBe(1);
+  });
 });

@@ -8,19 +8,19 @@ export const FIGURES = {
   makerIntervalMonths: {
     id: 'makerIntervalMonths',
     type: MONTHS,
-    words: "maker's interval in months",
+    words: "maker's interval",
     whereFound: "the maker's manual or the last service certificate",
   },
   makerLifeMonths: {
     id: 'makerLifeMonths',
     type: MONTHS,
-    words: 'life in months that the maker gives it',
+    words: 'life that the maker gives it',
     whereFound: "the maker's manual or the label",
   },
   insurerLifeMonths: {
     id: 'insurerLifeMonths',
     type: MONTHS,
-    words: "life in months that the vessel's own insurer allows",
+    words: "life that the vessel's own insurer allows",
     whereFound: "the insurer's letter or the policy's conditions",
   },
   seasonMonths: {
@@ -32,7 +32,7 @@ export const FIGURES = {
   registrationMonths: {
     id: 'registrationMonths',
     type: MONTHS,
-    words: "months after which the beacon's own registry wants the details confirmed",
+    words: "interval at which the beacon's own registry wants the details confirmed",
     whereFound: "the registry's letter or website",
   },
   oilChangeHours: {
@@ -50,19 +50,19 @@ export const FIGURES = {
   insurerIntervalMonths: {
     id: 'insurerIntervalMonths',
     type: MONTHS,
-    words: "months between surveys that the vessel's own insurer asks for",
+    words: "interval between surveys that the vessel's own insurer asks for",
     whereFound: "the insurer's letter or the policy's conditions",
   },
   insurerFirstSurveyMonths: {
     id: 'insurerFirstSurveyMonths',
     type: MONTHS,
-    words: "age in months at which the vessel's own insurer first asks for a survey",
+    words: "age at which the vessel's own insurer first asks for a survey",
     whereFound: "the insurer's letter or the policy's conditions",
   },
   coolantIntervalMonths: {
     id: 'coolantIntervalMonths',
     type: MONTHS,
-    words: "maker's months between coolant changes",
+    words: "maker's interval between coolant changes",
     whereFound: "the engine maker's book",
   },
   coolantHours: {
@@ -80,7 +80,7 @@ export const FIGURES = {
   beltLifeMonths: {
     id: 'beltLifeMonths',
     type: MONTHS,
-    words: "maker's months between belt changes",
+    words: "maker's interval between belt changes",
     whereFound: "the engine maker's book",
   },
   beltHours: {

@@ -28,11 +28,13 @@ export function takeAboard(item: number, aboard: Aboard): number {
 }
 
 function keepOfUnit(unit: number, from: number, to: number, aboard: Aboard): number {
-  const { fact, outcome, day, readOn } = aboard.columns.facts;
+  const { fact, outcome, day, first, readOn } = aboard.columns.facts;
   const { asOf } = aboard.cut;
   let count = 0;
   let withdrawn = false;
   let fitted = false;
+  let madeAfter = false;
+  let madeBefore = false;
   let seen = false;
   for (let row = from; row < to; row++) {
     if (!isHeld(row, from, to, aboard) || unitOf(row, from, to, aboard) !== unit) continue;
@@ -40,6 +42,10 @@ function keepOfUnit(unit: number, from: number, to: number, aboard: Aboard): num
     const what = fact[row] as number;
     const plate = what === MANUFACTURED || what === PRINTED;
     const passed = outcome[row] === PASSED;
+    if (passed && what === MANUFACTURED) {
+      if ((first[row] as number) > asOf) madeAfter = true;
+      else madeBefore = true;
+    }
     if (on <= asOf) seen ||= !plate || readOn[row] !== NO_DAY;
     else {
       fitted ||= passed && what === INSTALLED;
@@ -49,7 +55,8 @@ function keepOfUnit(unit: number, from: number, to: number, aboard: Aboard): num
     aboard.rows[count++] = row;
   }
   aboard.count = count;
-  return withdrawn ? WITHDRAWN : fitted && !seen ? NOT_YET_ABOARD : ABOARD;
+  const begunAfter = fitted || (madeAfter && !madeBefore);
+  return withdrawn ? WITHDRAWN : begunAfter && !seen ? NOT_YET_ABOARD : ABOARD;
 }
 
 function isKnown(row: number, { columns, cut }: Aboard): boolean {
