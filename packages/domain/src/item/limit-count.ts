@@ -52,7 +52,7 @@ export function notCounted(source: Limit, grounds: Grounds, missing: Missing): L
 }
 
 /** What is missing, to stand in a sentence: "the maker's interval". */
-export function named({ what }: Missing): string {
+function named({ what }: Missing): string {
   return /^(the|how|what) /.test(what) ? what : `the ${what}`;
 }
 
