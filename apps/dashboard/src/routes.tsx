@@ -20,6 +20,11 @@ import { readRecordSearch } from './item/record-search.ts';
 import { RulePage } from './rule/rule-page.tsx';
 import { readRuleSearch } from './rule/rule-search.ts';
 import { RulesPage } from './rule/rules-page.tsx';
+import { AnswerPage } from './safety-notice/answer-page.tsx';
+import { NewNoticePage } from './safety-notice/new-notice-page.tsx';
+import { NoticePage } from './safety-notice/notice-page.tsx';
+import { readAnswerSearch, readNoticesSearch } from './safety-notice/notice-search.ts';
+import { NoticesPage } from './safety-notice/notices-page.tsx';
 import { NewVesselPage } from './vessel/new-vessel-page.tsx';
 import { VesselPage } from './vessel/vessel-page.tsx';
 import { readVesselSearch } from './vessel/vessel-search.ts';
@@ -55,11 +60,39 @@ const record = createRoute({
 });
 const add = createRoute({ getParentRoute, path: '/vessels/$vesselId/add', component: AddPage });
 const rules = createRoute({ getParentRoute, path: '/rules', validateSearch: readRuleSearch, component: RulesPage });
+const notices = createRoute({
+  getParentRoute,
+  path: '/notices',
+  validateSearch: readNoticesSearch,
+  component: NoticesPage,
+});
+const newNotice = createRoute({ getParentRoute, path: '/notices/new', component: NewNoticePage });
+const notice = createRoute({ getParentRoute, path: '/notices/$noticeId', component: NoticePage });
+const answerNotice = createRoute({
+  getParentRoute,
+  path: '/notices/$noticeId/answer',
+  validateSearch: readAnswerSearch,
+  component: AnswerPage,
+});
 const rule = createRoute({ getParentRoute, path: '/rules/$ruleId', component: RulePage });
 
 /** Addresses are read by people: plain words, not JSON in quotes. */
 export const router = createRouter({
-  routeTree: root.addChildren([fleet, due, vessels, newVessel, vessel, record, add, rules, rule]),
+  routeTree: root.addChildren([
+    fleet,
+    due,
+    vessels,
+    newVessel,
+    vessel,
+    record,
+    add,
+    notices,
+    newNotice,
+    notice,
+    answerNotice,
+    rules,
+    rule,
+  ]),
   parseSearch: parseSearchWith((value) => value),
   stringifySearch: stringifySearchWith(String),
   scrollRestoration: true,

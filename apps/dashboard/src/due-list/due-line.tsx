@@ -1,6 +1,7 @@
 /** One thing due, and under it its reasoning when it is open. */
 import { Link } from '@tanstack/react-router';
 import { Reasoning } from '../item/reasoning.tsx';
+import { SourceLink } from '../item/source-link.tsx';
 import { sourceInShort } from '../item/source-words.ts';
 import { strings } from '../strings/due-list.ts';
 import { age } from '../ui/age.ts';
@@ -41,9 +42,9 @@ export function DueLine({ row, asAt, open, onTurn }: Props) {
         </td>
         <td className="cell-do">{row.action.words}</td>
         <td className="cell-source quiet">
-          <Link to="/rules/$ruleId" params={{ ruleId: row.ruleId }} className="rule-link">
+          <SourceLink ruleId={row.ruleId} className="rule-link">
             {sourceInShort(row.reference)}
-          </Link>
+          </SourceLink>
         </td>
       </tr>
       {open && (

@@ -28,6 +28,7 @@ const { pages } = strings;
 export const PAGES: readonly PageEntry[] = [
   { to: '/', words: pages.fleet, group: 'work', thumb: true },
   { to: '/due', words: pages.due, group: 'work', Count: OverdueCount, thumb: true },
+  { to: '/notices', words: pages.notices, group: 'work' },
   { to: '/vessels', words: pages.vessels, group: 'records', thumb: true },
   { to: '/rules', words: pages.rules, group: 'records' },
 ];

@@ -12,6 +12,7 @@ import { FactList } from './fact-list.tsx';
 import { factThatAnswers } from './fact-that-answers.ts';
 import { factsQuery, type Obligation, obligationsQuery } from './item.query.ts';
 import { KindCaution } from './kind-caution.tsx';
+import { noticeOf } from './notice-of.ts';
 import { SourceLine } from './source-line.tsx';
 import './reasoning.css';
 
@@ -49,6 +50,15 @@ export function Reasoning({ of, kind, vesselId, asAt }: Props) {
 function Acts({ obligation, itemId, vesselId }: { obligation: Obligation; itemId: string; vesselId: string }) {
   const may = useMay();
   if (!may.recordFacts) return null;
+  const noticeId = noticeOf(obligation.ruleId);
+  if (noticeId)
+    return (
+      <p className="acts">
+        <Link to="/notices/$noticeId/answer" params={{ noticeId }} search={{ item: itemId }} className="button first">
+          {strings.answerNotice}
+        </Link>
+      </p>
+    );
   return (
     <p className="acts">
       <Link

@@ -22,6 +22,9 @@ export function sourceInFull(source: Source): string {
     : `${sentence(statusWords[source.status], name)}.`;
 }
 
+/** A notice as it was entered here: how far a figure was checked is not the question. */
+export const noticeInFull = (source: Source): string => `${named(source)}, as entered here.`;
+
 const named = ({ publication, clause }: Source) => [publication, clause].filter(Boolean).join(' ');
 
 function sentence(status: string, name: string): string {

@@ -2,7 +2,7 @@
 export const strings = {
   skip: 'Skip to the page',
   navigation: 'Pages',
-  pages: { fleet: 'Fleet', due: 'Out of date', vessels: 'Vessels', rules: 'Rules' },
+  pages: { fleet: 'Fleet', due: 'Out of date', vessels: 'Vessels', notices: 'Notices', rules: 'Rules' },
   morePages: 'More',
   lessPages: 'Less',
   countOutOfDate: (count: number) => `${count} out of date`,

@@ -27,6 +27,7 @@ export const strings = {
   failed: 'The reasoning could not be read',
   gone: 'This rule no longer asks anything of it.',
   recordFact: 'Record a fact',
+  answerNotice: 'Answer the notice',
   record: {
     service: 'Record a service',
     inspect: 'Record an inspection',
