@@ -7,7 +7,7 @@ import type { NoticeAnswer, NoticeItem, SafetyNotice } from './notice.query.ts';
 type Range = SafetyNotice['serials'][number];
 
 /** "AB1200 – AB1399", "AB1500", "from AB2000", "up to 99": as the form reads it. */
-export function rangeInWords({ from, to }: Range): string {
+function rangeInWords({ from, to }: Range): string {
   if (from === undefined) return `up to ${to}`;
   if (to === undefined) return `from ${from}`;
   return from === to ? from : `${from} – ${to}`;
