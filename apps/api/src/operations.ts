@@ -3,6 +3,7 @@
 import { exportAuditRoute } from './audit/export-audit.route.ts';
 import { listAuditRoute } from './audit/list-audit.route.ts';
 import { listDueRoute } from './due-list/list-due.route.ts';
+import { listSamplesRoute } from './due-list/list-samples.route.ts';
 import { listFleetRoute } from './fleet/list-fleet.route.ts';
 import { healthRoute } from './health/health.route.ts';
 import { addItemRoute } from './item/add-item.route.ts';
@@ -78,6 +79,7 @@ export const OPERATIONS = [
   recordFactsRoute,
   listObligationsRoute,
   listDueRoute,
+  listSamplesRoute,
   listFleetRoute,
   searchRoute,
   getSeasonRoute,

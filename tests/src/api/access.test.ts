@@ -51,6 +51,7 @@ const MAY: Record<string, readonly Role[]> = {
   listObligations: EVERYBODY,
   listDue: EVERYBODY,
   listFleet: EVERYBODY,
+  listFleetSamples: EVERYBODY,
   search: EVERYBODY,
   getSeason: EVERYBODY,
   setSeason: KEEPERS,

@@ -9,7 +9,8 @@ import { AsAt } from './as-at.tsx';
 import { countsQuery } from './due.query.ts';
 import { DueFilters } from './due-filters.tsx';
 import { DueLists } from './due-lists.tsx';
-import type { DueSearch } from './due-search.ts';
+import { type DueSearch, isFiltered } from './due-search.ts';
+import { Samples } from './samples.tsx';
 import './due-list.css';
 
 const route = getRouteApi('/due');
@@ -39,6 +40,7 @@ export function DuePage() {
         <DueFilters search={search} onChange={change} />
         <DueLists search={search} onChange={change} />
       </section>
+      {!isFiltered(search) && <Samples asAt={search.asAt} />}
     </>
   );
 }

@@ -41,3 +41,11 @@ export const vesselDueQuery = (vesselId: string, asOf: string | undefined) =>
       return [...dated.filter((row) => row.standing !== 'unknown'), ...suspended, ...undated];
     },
   });
+
+/** What some of a vessel's things owe together. */
+export const samplesQuery = (asOf: string | undefined) =>
+  queryOptions({
+    queryKey: ['due', 'samples', asOf ?? 'today'],
+    queryFn: ({ signal }) =>
+      answer(api.GET('/v1/fleet-samples', { params: { query: { ...(asOf && { asOf }) } }, signal })),
+  });

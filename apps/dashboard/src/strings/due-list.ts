@@ -46,6 +46,12 @@ export const strings = {
     heading: 'Suspended while she is laid up',
     explain: 'The clocks run on. What is due of these must be done before she returns to service.',
   },
+  samples: {
+    heading: 'One of each, whichever it is',
+    explain:
+      'Of the portable extinguishers aboard one of each type and year is discharged every five years. Licensed people do it; record it as a discharge.',
+    oneOf: (kind: string, year: string, by: string) => `one ${kind} of ${year}, by ${by}.`,
+  },
   suspendedNow: 'suspended',
   unknown: {
     heading: 'No date to go by',

@@ -160,6 +160,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/fleet-samples": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List what some of a vessel’s things owe together
+         * @description Under SOLAS one portable extinguisher of each type and year of manufacture aboard is discharged every five years, whichever it is: no single one owes it, so it is in no due list. Record it as `tested` with `test: discharge`. That it is counted by ship is from memory.
+         */
+        get: operations["listFleetSamples"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/identifiers/read": {
         parameters: {
             query?: never;
@@ -1647,6 +1667,76 @@ export interface components {
             oldestOverdueAfter?: components["schemas"]["CalendarDay"];
             type?: string;
             vesselId: components["schemas"]["Id"];
+        };
+        FleetSample: {
+            /** @description Those of which it may be any; the longest without first. */
+            among: components["schemas"]["SampledThing"][];
+            /**
+             * Format: date
+             * @description The last day on which nothing is wrong yet.
+             * @example 2027-03-18
+             */
+            by: string;
+            howMany: number;
+            kind: components["schemas"]["ItemKindCode"];
+            /**
+             * @description The year of manufacture that they share.
+             * @example 2019
+             */
+            madeIn: string;
+            reference: components["schemas"]["Source"];
+            ruleId: string;
+            standing: components["schemas"]["StandingCode"];
+            vessel: {
+                id: components["schemas"]["Id"];
+                name: string;
+            };
+        };
+        /**
+         * @example {
+         *       "asOf": "2026-11-25",
+         *       "items": [
+         *         {
+         *           "vessel": {
+         *             "id": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *             "name": "Marsh Harrier"
+         *           },
+         *           "kind": "portable_extinguisher_dry_powder",
+         *           "madeIn": "2019",
+         *           "howMany": 1,
+         *           "by": "2027-03-01",
+         *           "standing": "in_date",
+         *           "among": [
+         *             {
+         *               "itemId": "0198c5a3-11d2-7f40-8b6e-0c9d3e2f1a4b",
+         *               "label": "Extinguisher, galley"
+         *             }
+         *           ],
+         *           "ruleId": "fe-imo",
+         *           "reference": {
+         *             "publication": "Res. A.951(23)",
+         *             "clause": "9.1-9.2",
+         *             "address": "http://imorules.com/Chunk1853486106.html",
+         *             "status": "read"
+         *           }
+         *         }
+         *       ],
+         *       "unknown": [],
+         *       "nextCursor": null
+         *     }
+         */
+        FleetSampleList: {
+            asOf: components["schemas"]["CalendarDay"];
+            items: components["schemas"]["FleetSample"][];
+            nextCursor: null;
+            /** @description Things whose year of manufacture is not on record: nothing can be said of them. */
+            unknown: {
+                thing: components["schemas"]["SampledThing"];
+                vessel: {
+                    id: components["schemas"]["Id"];
+                    name: string;
+                };
+            }[];
         };
         FoundItem: {
             id: components["schemas"]["Id"];
@@ -3456,6 +3546,10 @@ export interface components {
             /** @description Asks for the next page; `null` at the end. */
             nextCursor: string | null;
         };
+        SampledThing: {
+            itemId: components["schemas"]["Id"];
+            label: string;
+        };
         /**
          * @example {
          *       "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d",
@@ -4614,6 +4708,73 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["Fleet"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listFleetSamples: {
+        parameters: {
+            query?: {
+                /** @description The day asked about. Default: today in the vessel’s place. */
+                asOf?: string;
+                /** @description Only what was on record at this instant. Default: everything. */
+                knownAt?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Every sample, the earliest first. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FleetSampleList"];
                 };
             };
             /** @description Who is asking is not known (`/problems/unauthenticated`). */

@@ -1,6 +1,6 @@
 /**
- * Samples over a fleet: so many of each type a year must be discharged or tested, whichever they are. No
- * single item owes it, so it is no obligation of an item; no screen or route uses it yet.
+ * Samples: so many of each type and year aboard must be discharged or tested, whichever they are. No single
+ * item owes it, so it is no obligation of an item.
  *
  * Sources: Res. A.951(23) 9.1-9.2, one portable extinguisher of each type and year of manufacture is
  * discharged every five years; MSC.1/Circ.1318/Rev.1, one carbon dioxide cylinder in ten is hydrostatically
@@ -23,6 +23,9 @@ export type Sampled = {
 /** So many of `among` must be done by the day; those longest without come first. */
 export type Sample = {
   readonly group: string;
+  readonly kind: ItemKindId;
+  /** The year of manufacture. */
+  readonly madeIn: string;
   readonly howMany: number;
   readonly by: Day;
   readonly among: readonly string[];
@@ -30,6 +33,15 @@ export type Sample = {
 
 /** `unknown`: the items whose manufacture is not on record; nothing can be said of them. */
 export type Samples = { readonly samples: readonly Sample[]; readonly unknown: readonly string[] };
+
+/** Those that are refilled: a disposable one is not let off for a sample. */
+export const DISCHARGED_KINDS = [
+  'portable_extinguisher_dry_powder',
+  'portable_extinguisher_co2',
+  'portable_extinguisher_foam',
+  'portable_extinguisher_water',
+  'portable_extinguisher_wet_chemical',
+] as const satisfies readonly ItemKindId[];
 
 const DISCHARGE_MONTHS = 5 * 12;
 
@@ -42,7 +54,8 @@ export function dischargeSamples(items: readonly Sampled[]): Samples {
   const samples = [...groups].map(([group, members]): Sample => {
     const last = Math.max(...members.map((member) => lastTest(member, 'discharge') ?? Number.NEGATIVE_INFINITY));
     const since = Number.isFinite(last) ? (last as Day) : (Math.min(...members.map(({ made }) => made)) as Day);
-    return { group, howMany: 1, by: addMonths(since, DISCHARGE_MONTHS), among: longestWithout(members, 'discharge') };
+    const by = addMonths(since, DISCHARGE_MONTHS);
+    return { group, ...ofFirst(members), howMany: 1, by, among: longestWithout(members, 'discharge') };
   });
   return { samples: samples.sort(byDay), unknown: items.filter((item) => !isDated(item)).map(({ itemId }) => itemId) };
 }
@@ -68,7 +81,8 @@ function samplesOfAge(made: Day, members: readonly Dated[]): readonly Sample[] {
     const left = members.filter((member) => (lastTest(member, 'hydrostatic') ?? made) <= from);
     const done = members.length - left.length;
     const howMany = Math.max(0, Math.ceil(members.length * share) - done);
-    return { group, howMany, by: addMonths(made, 12 * years), among: longestWithout(left, 'hydrostatic') };
+    const by = addMonths(made, 12 * years);
+    return { group, ...ofFirst(members), howMany, by, among: longestWithout(left, 'hydrostatic') };
   };
   const first = due(10, shareAtTen(members));
   if (first.howMany > 0) return [first];
@@ -84,6 +98,12 @@ function shareAtTen(members: readonly Dated[]): number {
   ).length;
   if (failed === 0) return 0.1;
   return failed === 1 ? 0.5 : 1;
+}
+
+/** They share their kind and their year. */
+function ofFirst([first]: readonly Dated[]): Pick<Sample, 'kind' | 'madeIn'> {
+  if (!first) throw new Error('a group without a member');
+  return { kind: first.kind, madeIn: yearOf(first.made) };
 }
 
 type Dated = Sampled & { readonly made: Day };

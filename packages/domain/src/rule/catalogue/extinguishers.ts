@@ -83,7 +83,7 @@ export const EXTINGUISHER_RULES: readonly Rule[] = [
       status: 'read',
     },
     alsoAsks: [
-      'One extinguisher of each type and year is discharged every 5 years: a sample over the fleet, not worked out here.',
+      'One extinguisher of each type and year aboard is discharged every 5 years, whichever it is: told apart from the due list, as a sample.',
       'An extinguisher that fails its hydraulic test is taken out of use: record the withdrawal.',
     ],
     duties: [
