@@ -46,7 +46,7 @@ export function morningOf(day: Day): Date {
   return new Date(day * DAY_MS + MORNING_MS);
 }
 
-function officeHours(db: Db, organisationId: string): At {
+export function officeHours(db: Db, organisationId: string): At {
   let entries = 0;
   return (day) => {
     entries += 1;
@@ -59,7 +59,7 @@ function officeHours(db: Db, organisationId: string): At {
 const OFFICE = { kind: 'upkeep', id: '00000000-0000-7000-8000-000000000000', role: 'manager' } as const;
 
 /** The plan is ours: an action that refuses it is a fault. */
-function wanted<T>(result: Result<T>): T {
+export function wanted<T>(result: Result<T>): T {
   if (result.ok) return result.value;
   throw new Error(`demo fleets: ${JSON.stringify(result.failure)}`);
 }

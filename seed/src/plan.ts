@@ -1,5 +1,7 @@
 /** A fleet as it will be laid out: plain data in which every day is fixed already. Nothing is written yet. */
 import type { FactInput } from '@garboard/actions/item/record-fact.ts';
+import type { AnswerInput } from '@garboard/actions/safety-notice/answered-item.ts';
+import type { NoticeInput } from '@garboard/actions/safety-notice/notice-input.ts';
 import type { NewEvent } from '@garboard/actions/vessel/record-event.ts';
 import type { NewSituation } from '@garboard/actions/vessel/record-situation.ts';
 import type { ItemParticulars } from '@garboard/db/item/item-record.ts';
@@ -7,7 +9,12 @@ import type { Particulars } from '@garboard/db/vessel/vessel-record.ts';
 import type { Day } from '@garboard/domain/calendar/day.ts';
 import type { ItemKindId } from '@garboard/domain/item/item-kind.ts';
 
-export type FleetPlan = { readonly name: string; readonly timeZone: string; readonly vessels: readonly VesselPlan[] };
+export type FleetPlan = {
+  readonly name: string;
+  readonly timeZone: string;
+  readonly vessels: readonly VesselPlan[];
+  readonly notices: readonly NoticePlan[];
+};
 
 export type VesselPlan = {
   readonly particulars: Particulars;
@@ -31,4 +38,13 @@ export type FactPlan = Omit<FactInput, 'corrects'> & {
   readonly learnedOn: Day;
   /** The earlier fact of the same item that this one strikes out. */
   readonly strikesOut?: FactPlan;
+};
+
+/** A maker's notice, entered with its answers on the days on which they came. */
+export type NoticePlan = {
+  readonly notice: NoticeInput;
+  readonly enteredOn: Day;
+  /** For the things it covers or may cover, in the order of the list, again from the first; `null`: nobody has answered. */
+  readonly answers: readonly (AnswerInput | null)[];
+  readonly withdrawn?: { readonly on: Day; readonly reason: string };
 };

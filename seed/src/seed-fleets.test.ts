@@ -1,6 +1,9 @@
 import { randomBytes } from 'node:crypto';
 import { recompute } from '@garboard/actions/upkeep/recompute.ts';
 import { findOrganisationByName } from '@garboard/db/organisation/organisations.ts';
+import { countAnswers } from '@garboard/db/safety-notice/count-answers.ts';
+import { listNotices } from '@garboard/db/safety-notice/notices.ts';
+import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { pools } from '@garboard/tests/support/database.ts';
 import { reportFigure, size } from '@garboard/tests/support/long.ts';
 import { beforeAll, describe, expect, test } from 'vitest';
@@ -64,6 +67,30 @@ describe.each(['2028-02-29', '2026-12-31'].slice(0, size(1, 2)))('laid out on %s
     const wrong = raft?.facts.find(({ struckOutBy }) => struckOutBy !== null);
     const right = raft?.facts.find(({ corrects }) => corrects !== null);
     expect(right).toMatchObject({ id: wrong?.struckOutBy, corrects: wrong?.id });
+  });
+
+  test('the makers’ notices are there in every state, with things that wait, that must be looked at and that were answered', async () => {
+    const states = [];
+    for (const id of early.ids)
+      states.push(
+        await inOrganisation(pools.app, wholeFleet(id), async (tx) => {
+          const { rows } = await listNotices(tx, { limit: 9 });
+          const counts = await countAnswers(
+            tx,
+            rows.map((each) => each.id),
+          );
+          return rows.map(({ id: each, withdrawn }) => ({ ...counts(each), withdrawn: withdrawn !== null }));
+        }),
+      );
+    const [school, yard, charter] = states;
+    expect(school).toEqual([{ affected: 0, mayBeAffected: 0, answered: expect.any(Number), withdrawn: false }]);
+    expect(school?.[0]?.answered).toBeGreaterThan(0);
+    expect(yard).toHaveLength(2);
+    expect(charter?.map(({ withdrawn }) => withdrawn)).toEqual([false, true]);
+    for (const open of [yard?.[0], charter?.[0]]) {
+      expect(open?.answered).toBeGreaterThan(0);
+      expect((open?.affected ?? 0) + (open?.mayBeAffected ?? 0)).toBeGreaterThan(1);
+    }
   });
 
   test('what was withdrawn is marked so, and nothing else is', () => {

@@ -8,6 +8,7 @@ import { type FleetBook, planFleet } from './fleets/plan-fleet.ts';
 import { SCHOOL } from './fleets/school.ts';
 import { YARD } from './fleets/yard.ts';
 import { layOutVessel, morningOf } from './lay-out.ts';
+import { layOutNotices } from './lay-out-notices.ts';
 import type { VesselPlan } from './plan.ts';
 
 const BOOKS: readonly FleetBook[] = [SCHOOL, YARD, CHARTER];
@@ -24,7 +25,7 @@ export async function seedFleets(
 ): Promise<void> {
   await Promise.all(
     BOOKS.map(async (book) => {
-      const { name, timeZone, vessels } = planFleet(book, dayInZone(now, book.setting.timeZone));
+      const { name, timeZone, vessels, notices } = planFleet(book, dayInZone(now, book.setting.timeZone));
       const firstDay = Math.min(...vessels.map(({ enteredOn }) => enteredOn)) as Day;
       const organisation = await createOrganisation(pools.owner, {
         name: `${name}${suffix}`,
@@ -33,6 +34,7 @@ export async function seedFleets(
       });
       if (!organisation.ok) throw new Error(`demo fleets: ${JSON.stringify(organisation.failure)}`);
       await layOutVessels(pools, organisation.value.id, vessels, asked);
+      await layOutNotices(pools.app, organisation.value.id, notices);
       say(`${name}${suffix}: ${vessels.length} vessels`);
     }),
   );

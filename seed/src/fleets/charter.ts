@@ -5,6 +5,7 @@ import type { EventPlan, ItemPlan, SituationPlan } from '../plan.ts';
 import { moved, withdrawn } from '../stories/fire.ts';
 import { justExpired } from '../stories/flares.ts';
 import { aboutToBeDue, partlyInspected, printedEarlier } from '../stories/gas-and-rig.ts';
+import { hosesBadlyCrimped, raftsTakenBack } from '../stories/notices.ts';
 import { correctedService, failedService, lostCertificate, replacedRaft } from '../stories/rafts.ts';
 import type { Boat } from './boat.ts';
 import { CHARTER_BOATS } from './charter-boats.ts';
@@ -34,6 +35,7 @@ export const CHARTER: FleetBook = {
   boats: CHARTER_BOATS,
   doing: whatSheDoes,
   diary,
+  notices: (today, people) => [hosesBadlyCrimped(today, people), raftsTakenBack(today)],
   stories: {
     Samphire: (log) => [replacedRaft(log, RAFT)],
     Tansy: (log) => [failedService(log, RAFT)],

@@ -1,8 +1,9 @@
 /** A fleet's list, its habits and the stories of single boats, made into one plan. */
 import type { Day } from '@garboard/domain/calendar/day.ts';
 import { INVENTORIES } from '../equipment/inventories.ts';
-import type { Logbook } from '../logbook.ts';
-import type { EventPlan, FleetPlan, ItemPlan, SituationPlan, VesselPlan } from '../plan.ts';
+import { withPlate } from '../equipment/plates.ts';
+import type { Logbook, People } from '../logbook.ts';
+import type { EventPlan, FleetPlan, ItemPlan, NoticePlan, SituationPlan, VesselPlan } from '../plan.ts';
 import { type Boat, logbookOf, particularsOf, type Setting } from './boat.ts';
 
 export type FleetBook = {
@@ -12,12 +13,14 @@ export type FleetBook = {
   diary(boat: Boat, log: Logbook, index: number): readonly EventPlan[];
   /** By the boat's name. A story stands in for the usual thing of the same label, or comes besides. */
   readonly stories: Readonly<Record<string, (log: Logbook) => readonly ItemPlan[]>>;
+  notices(today: Day, people: People): readonly NoticePlan[];
 };
 
 export function planFleet(book: FleetBook, today: Day): FleetPlan {
   const setting = { ...book.setting, today };
   const vessels = book.boats.map((boat, index) => planVessel(book, boat, setting, index));
-  return { name: setting.fleet, timeZone: setting.timeZone, vessels };
+  const notices = book.notices(today, setting.people);
+  return { name: setting.fleet, timeZone: setting.timeZone, vessels, notices };
 }
 
 function planVessel(book: FleetBook, boat: Boat, setting: Setting, index: number): VesselPlan {
@@ -27,7 +30,9 @@ function planVessel(book: FleetBook, boat: Boat, setting: Setting, index: number
     enteredOn: log.enteredOn,
     situations: book.doing(boat, log, index),
     events: book.diary(boat, log, index),
-    items: withStories(INVENTORIES[boat.carries](log), book.stories[boat.name]?.(log) ?? []),
+    items: withStories(INVENTORIES[boat.carries](log), book.stories[boat.name]?.(log) ?? []).map((item) =>
+      withPlate(log, item),
+    ),
   };
 }
 

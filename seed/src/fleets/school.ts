@@ -7,6 +7,7 @@ import type { EventPlan, SituationPlan } from '../plan.ts';
 import { pastWithdrawal, servicedByTheCrew } from '../stories/fire.ts';
 import { justExpired } from '../stories/flares.ts';
 import { aboutToBeDue } from '../stories/gas-and-rig.ts';
+import { extinguishersChecked } from '../stories/notices.ts';
 import type { Boat } from './boat.ts';
 import type { FleetBook } from './plan-fleet.ts';
 import { SCHOOL_BOATS } from './school-boats.ts';
@@ -35,6 +36,7 @@ export const SCHOOL: FleetBook = {
   boats: SCHOOL_BOATS,
   doing: whatSheDoes,
   diary,
+  notices: (today, people) => [extinguishersChecked(today, people)],
   stories: {
     Overfall: (log) => [justExpired(log, 'Hand flares, grab bag', 2)],
     Collie: (log) => [extinguisher(log, 'portable_extinguisher_dry_powder', CONSOLE)],

@@ -1,9 +1,11 @@
 /** A yard: other people's boats, most of them ashore, with what their owners could say of them. */
+
 import type { Logbook, People } from '../logbook.ts';
 import type { EventPlan, SituationPlan } from '../plan.ts';
 import { outWithTheYear, servicedByTheCrew } from '../stories/fire.ts';
 import { justExpired, stampedTooLate } from '../stories/flares.ts';
 import { aboutToBeDue, fittedByTheOwner, twoPrints, undatedRig } from '../stories/gas-and-rig.ts';
+import { extinguishersChecked, hosesBadlyCrimped } from '../stories/notices.ts';
 import { extendedRaft, servicedByTheYard } from '../stories/rafts.ts';
 import type { Boat } from './boat.ts';
 import type { FleetBook } from './plan-fleet.ts';
@@ -37,6 +39,7 @@ export const YARD: FleetBook = {
   boats: YARD_BOATS,
   doing: whatSheDoes,
   diary: ({ name }, log) => DIARIES[name]?.(log) ?? [],
+  notices: (today, people) => [hosesBadlyCrimped(today, people), extinguishersChecked(today, people)],
   stories: {
     'Anne Sofie': (log) => [fittedByTheOwner(log, GAS)],
     Drivved: (log) => [aboutToBeDue(log, GAS)],
