@@ -104,12 +104,14 @@ create table fact (
   corrects uuid,
   recorded_at timestamp with time zone not null,
   recorded_by text not null,
+  retracts boolean not null default false,
   constraint fact_pkey PRIMARY KEY (organisation_id, id),
   constraint fact_organisation_id_corrects_key UNIQUE (organisation_id, corrects),
   constraint fact_organisation_id_corrects_fkey FOREIGN KEY (organisation_id, corrects) REFERENCES fact(organisation_id, id),
   constraint fact_organisation_id_item_id_fkey FOREIGN KEY (organisation_id, item_id) REFERENCES item(organisation_id, id),
   constraint fact_on_text_check CHECK ((on_text ~ '^\d{4}(-\d{2}(-\d{2})?)?$'::text)),
-  constraint fact_outcome_check CHECK ((outcome = ANY (ARRAY['passed'::text, 'failed'::text, 'partly'::text])))
+  constraint fact_outcome_check CHECK ((outcome = ANY (ARRAY['passed'::text, 'failed'::text, 'partly'::text]))),
+  constraint fact_retracts_check CHECK (((NOT retracts) OR (corrects IS NOT NULL)))
 );
 CREATE INDEX fact_of_item ON public.fact USING btree (organisation_id, item_id, id);
 alter table fact enable row level security;

@@ -91,6 +91,7 @@ export type FactTable = {
   read_on: string | null;
   note: string | null;
   corrects: string | null;
+  retracts: ColumnType<boolean, boolean | undefined, never>;
   recorded_at: Instant;
   recorded_by: string;
 };

@@ -51,7 +51,13 @@ type Twist = { readonly strikes: number; readonly meets: number | null; readonly
 function twisted(fact: Omit<Fact, 'id'>, at: number, { strikes, meets, after }: Twist, meeting: readonly Day[]): Fact {
   const day = meets === null ? undefined : meeting[meets];
   const on = day === undefined ? fact.on : recordedOn(formatDay(addDays(day, after)).slice(0, fact.on.text.length));
-  return { ...fact, id: `f${at}`, on, ...(strikes < 10 && { corrects: `f${strikes}` }) };
+  return {
+    ...fact,
+    id: `f${at}`,
+    on,
+    ...(strikes < 10 && { corrects: `f${strikes}` }),
+    ...(strikes < 3 && { retracts: true as const }),
+  };
 }
 
 const named = (override: Omit<Override, 'id'>, at: number): Override => ({ ...override, id: `o${at}` });

@@ -12,14 +12,24 @@ import type { RuleAndDuty } from './any-case.ts';
 export function stored({ kind, attributes, facts, overrides = [] }: ItemHistory, vessel: number): StoredItem {
   return {
     ...{ kind, vessel, attributes, overrides },
-    facts: facts.map(({ id, fact, on, outcome, test, doneBy, until, readOn, reading, recordedAt, corrects }) => ({
-      ...{ id, fact, on: on.text, outcome, test: test ?? null, corrects: corrects ?? null },
-      capacity: doneBy?.capacity ?? null,
-      until: until === undefined ? null : formatDay(until),
-      readOn: readOn === undefined ? null : formatDay(readOn),
-      hours: reading?.unit === 'hours' ? reading.value : null,
-      recordedAt: Date.parse(recordedAt),
-    })),
+    facts: facts.map(
+      ({ id, fact, on, outcome, test, doneBy, until, readOn, reading, recordedAt, corrects, retracts }) => ({
+        ...{
+          id,
+          fact,
+          on: on.text,
+          outcome,
+          test: test ?? null,
+          corrects: corrects ?? null,
+          retracts: retracts === true,
+        },
+        capacity: doneBy?.capacity ?? null,
+        until: until === undefined ? null : formatDay(until),
+        readOn: readOn === undefined ? null : formatDay(readOn),
+        hours: reading?.unit === 'hours' ? reading.value : null,
+        recordedAt: Date.parse(recordedAt),
+      }),
+    ),
   };
 }
 

@@ -22,6 +22,7 @@ export function presentFact(fact: ListedFact): Fact {
       reading: reading && { value: reading.value, unit: reading.unit },
       readOn: fact.readOn,
       note: fact.note,
+      retracts: fact.retracts ?? null,
       recordedAt: fact.recordedAt,
       recordedBy: fact.recordedBy,
     }),

@@ -42,6 +42,28 @@ describe('POST /v1/items/{itemId}/facts', () => {
     );
   });
 
+  it('strikes out what never was, with nothing in its place, and keeps it readable', async () => {
+    const { owner, item, path } = await ownerOfARaft();
+    await owner.post<RecordedFact>(path, { ...SERVICED, on: '2024-11-04' });
+    const { body: wrong } = await owner.post<RecordedFact>(path, SERVICED);
+
+    const { status, body } = await owner.post<RecordedFact>(path, {
+      fact: 'serviced',
+      on: '2025-11-04',
+      corrects: wrong.fact.id,
+      retracts: true,
+      note: 'It was the raft of another boat.',
+    });
+
+    expect(status).toBe(201);
+    expect(dueOn({ items: body.obligations })).toBe('2025-11-04');
+    const { body: facts } = await owner.get<FactPage>(`/v1/items/${item.id}/facts`);
+    expect(facts.items.find(({ id }) => id === wrong.fact.id)?.struckOutBy).toBe(body.fact.id);
+    expect(facts.items.find(({ id }) => id === body.fact.id)).toMatchObject({ retracts: true });
+    const again = await owner.post<Problem>(path, { ...SERVICED, retracts: true });
+    expect(again.body.errors?.map(({ pointer }) => pointer)).toEqual(['/retracts']);
+  });
+
   it('leaves the stored obligations as it told them', async () => {
     const { owner, item, path } = await ownerOfARaft();
     const { body } = await owner.post<RecordedFact>(path, SERVICED);

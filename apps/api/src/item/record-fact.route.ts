@@ -32,7 +32,7 @@ const route = createRoute({
   tags: ['Items'],
   summary: 'Record a fact about an item',
   description: [
-    'For every role but `viewer`. Facts are only ever added; a wrong one is struck out by another that names it in `corrects`.',
+    'For every role but `viewer`. Facts are only ever added; a wrong one is struck out by another that names it in `corrects`, and with `retracts` by one that puts nothing in its place.',
     'A fact is an addition, so `If-Match` is not required; where it is sent, it is honoured: 412 when the item has changed since.',
     'The answer carries the item’s obligations as they stand after the fact, with their reasoning; its `ETag` is the item’s new version.',
   ].join(' '),

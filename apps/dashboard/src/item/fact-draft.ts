@@ -109,6 +109,20 @@ export function toNewFact(draft: Draft, corrects: string | undefined): Ready {
   return { kind: 'ready', body: body as NewFact };
 }
 
+/** Strikes it out with nothing in its place: only the reason is taken from the form. */
+export function retractionOf({ id, fact, on }: Fact, note: string): NewFact {
+  const said = note.trim();
+  return {
+    fact,
+    on,
+    outcome: 'passed',
+    evidence: 'unknown',
+    corrects: id,
+    retracts: true,
+    ...(said && { note: said }),
+  };
+}
+
 function doneBy({ name, capacity, certificate }: Draft) {
   const given = {
     ...(name.trim() && { name: name.trim() }),

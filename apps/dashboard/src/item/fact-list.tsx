@@ -1,4 +1,4 @@
-/** A thing's facts, oldest first. What was struck out stays, and says that it was. */
+/** A thing's facts, oldest first. What was struck out stays, and says that it was and why. */
 import { Link } from '@tanstack/react-router';
 import { useMay } from '../organisation/may.ts';
 import { capacityWords, factWords, outcomeWords, testWords } from '../strings/codes.ts';
@@ -9,7 +9,7 @@ import type { Fact } from './item.query.ts';
 export function FactList({ facts, itemId, vesselId }: { facts: readonly Fact[]; itemId: string; vesselId: string }) {
   const may = useMay();
   if (facts.length === 0) return <p className="quiet">{strings.noFacts}</p>;
-  const inOrder = [...facts].sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
+  const inOrder = facts.filter(({ retracts }) => !retracts).sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
   return (
     <ul className="facts">
       {inOrder.map((fact) => (

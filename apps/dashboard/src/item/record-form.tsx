@@ -7,7 +7,7 @@ import { whyItFailed } from '../api/why-it-failed.ts';
 import { strings } from '../strings/record.ts';
 import { FaultSummary } from '../ui/fault-summary.tsx';
 import { BeforeRecording } from './before-recording.tsx';
-import { type Box, boxesOf, type Draft, type Faults, toNewFact } from './fact-draft.ts';
+import { type Box, boxesOf, type Draft, type Faults, retractionOf, toNewFact } from './fact-draft.ts';
 import { faultsByBox } from './fact-faults.ts';
 import { FactFields } from './fact-fields.tsx';
 import { type Fact, type Item, itemsQuery, type Obligation, obligationsQuery } from './item.query.ts';
@@ -53,7 +53,17 @@ export function RecordForm({ vesselId, start, corrects, onRecorded }: Props) {
           <button type="submit" className="first" disabled={record.sending}>
             {record.sending ? strings.form.sending : corrects ? strings.form.strikeOut : strings.form.record}
           </button>
+          {corrects && (
+            <button
+              type="button"
+              disabled={record.sending}
+              onClick={() => record.send(retractionOf(corrects, draft.note))}
+            >
+              {strings.form.retract}
+            </button>
+          )}
         </p>
+        {corrects && <p className="quiet">{strings.form.retractHelp}</p>}
       </form>
       <aside>{item && <BeforeRecording item={item} corrects={corrects} />}</aside>
     </div>

@@ -49,6 +49,8 @@ export const strings = {
     notANumber: 'A number is needed.',
     record: 'Record',
     strikeOut: 'Strike out and record',
+    retract: 'Strike out, with nothing in its place',
+    retractHelp: 'For what never was: it was entered on the wrong thing. Say why in the note.',
     sending: 'Recording …',
     back: (name: string) => `Back to ${name}`,
     faultsHeading: 'Not recorded yet',

@@ -259,7 +259,7 @@ export interface paths {
         put?: never;
         /**
          * Record a fact about an item
-         * @description For every role but `viewer`. Facts are only ever added; a wrong one is struck out by another that names it in `corrects`. A fact is an addition, so `If-Match` is not required; where it is sent, it is honoured: 412 when the item has changed since. The answer carries the item’s obligations as they stand after the fact, with their reasoning; its `ETag` is the item’s new version.
+         * @description For every role but `viewer`. Facts are only ever added; a wrong one is struck out by another that names it in `corrects`, and with `retracts` by one that puts nothing in its place. A fact is an addition, so `If-Match` is not required; where it is sent, it is honoured: 412 when the item has changed since. The answer carries the item’s obligations as they stand after the fact, with their reasoning; its `ETag` is the item’s new version.
          */
         post: operations["recordFact"];
         delete?: never;
@@ -1435,6 +1435,11 @@ export interface components {
              */
             recordedAt: string;
             recordedBy: string;
+            /**
+             * @description With `corrects`: strikes out and puts nothing in its place, as of a fact entered on the wrong thing. `fact` and `on` repeat what is struck out; say why in `note`.
+             * @enum {boolean}
+             */
+            retracts?: true;
             /** @description The correction that struck this fact out; it stays visible. */
             struckOutBy: components["schemas"]["Id"] | null;
             /**
@@ -2060,6 +2065,11 @@ export interface components {
              * @example 2027-03-18
              */
             readOn?: string;
+            /**
+             * @description With `corrects`: strikes out and puts nothing in its place, as of a fact entered on the wrong thing. `fact` and `on` repeat what is struck out; say why in `note`.
+             * @enum {boolean}
+             */
+            retracts?: true;
             /**
              * @description Which test, service or examination, where a rule tells them apart.
              * @enum {string}
@@ -3852,6 +3862,11 @@ export interface components {
              */
             readOn?: string;
             recordedAt?: components["schemas"]["Instant"];
+            /**
+             * @description With `corrects`: strikes out and puts nothing in its place, as of a fact entered on the wrong thing. `fact` and `on` repeat what is struck out; say why in `note`.
+             * @enum {boolean}
+             */
+            retracts?: true;
             /**
              * @description Which test, service or examination, where a rule tells them apart.
              * @enum {string}

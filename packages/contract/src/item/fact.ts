@@ -118,6 +118,10 @@ const statement = {
     description: '`manufactured` and `printed_expiry`: the day it was read on the thing aboard. Default: today.',
   }),
   note: words(2000).optional(),
+  retracts: z.literal(true).optional().meta({
+    description:
+      'With `corrects`: strikes out and puts nothing in its place, as of a fact entered on the wrong thing. `fact` and `on` repeat what is struck out; say why in `note`.',
+  }),
 };
 
 /** `corrects` names the fact that this one strikes out and stands in for. */

@@ -19,6 +19,7 @@ export type FactRecord = {
   readonly readOn: string | null;
   readonly note: string | null;
   readonly corrects: string | null;
+  readonly retracts?: true;
   readonly recordedAt: string;
   readonly recordedBy: string;
 };
@@ -38,6 +39,7 @@ export function toFactRecord(row: Selectable<FactTable>): FactRecord {
     readOn: row.read_on,
     note: row.note,
     corrects: row.corrects,
+    ...(row.retracts && { retracts: true as const }),
     recordedAt: row.recorded_at.toISOString(),
     recordedBy: row.recorded_by,
   };
@@ -59,6 +61,7 @@ export function toFactColumns(organisationId: string, fact: FactRecord): Inserta
     read_on: fact.readOn,
     note: fact.note,
     corrects: fact.corrects,
+    retracts: fact.retracts ?? false,
     recorded_at: fact.recordedAt,
     recorded_by: fact.recordedBy,
   };
@@ -82,6 +85,7 @@ export function toFact(record: FactRecord): Fact {
     ...(record.readOn && { readOn: day(record, record.readOn) }),
     ...(record.note && { note: record.note }),
     ...(record.corrects && { corrects: record.corrects }),
+    ...(record.retracts && { retracts: true as const }),
   };
 }
 

@@ -160,3 +160,20 @@ describe('accepted with a doubt', () => {
     expect(judge(made, [], 'hand_flare').doubts).toEqual([]);
   });
 });
+
+describe('a retraction', () => {
+  const wrong = fact('meter', '2026-01-10', { id: 'wrong', reading: { value: 700, unit: 'hours' } });
+  const pointers = (added: Fact, facts: readonly Fact[]) =>
+    judge(added, facts, 'engine').problems.map(({ pointer }) => pointer);
+
+  it('needs nothing but the fact that it strikes out', () => {
+    expect(pointers(fact('meter', '2026-01-10', { corrects: 'wrong', retracts: true }), [wrong])).toEqual([]);
+  });
+
+  it('must name a fact of the same kind, and none that retracts itself', () => {
+    const never = fact('meter', '2026-01-10', { id: 'never', corrects: 'wrong', retracts: true });
+    expect(pointers(fact('meter', '2026-01-10', { retracts: true }), [wrong])).toEqual(['/retracts']);
+    expect(pointers(fact('serviced', '2026-01-10', { corrects: 'wrong', retracts: true }), [wrong])).toEqual(['/fact']);
+    expect(pointers({ ...wrong, corrects: 'never' }, [wrong, never])).toEqual(['/corrects']);
+  });
+});

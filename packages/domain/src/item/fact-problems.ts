@@ -23,11 +23,9 @@ export type FactJudgement = { readonly problems: readonly FactProblem[]; readonl
 
 /** `history` is without the new fact; `today` is the day at the vessel's place. */
 export function factProblems(fact: Fact, history: ItemHistory, today: Day): FactJudgement {
-  const problems = [
-    ...impossibleDays(fact, today),
-    ...impossibleParts(fact),
-    ...impossibleCorrection(fact, history.facts),
-  ];
+  const correction = impossibleCorrection(fact, history.facts);
+  if (fact.retracts) return { problems: correction, doubts: [] };
+  const problems = [...impossibleDays(fact, today), ...impossibleParts(fact), ...correction];
   if (problems.length > 0) return { problems, doubts: [] };
   const ofUnit = sameUnit(fact, history.facts);
   const clash = clashWithManufacture(fact, ofUnit);
@@ -56,9 +54,17 @@ function outside(pointer: string, day: Day, latest: Day): FactProblem[] {
 }
 
 function impossibleCorrection(fact: Fact, facts: readonly Fact[]): FactProblem[] {
-  if (fact.corrects === undefined) return [];
+  if (fact.corrects === undefined) {
+    return fact.retracts
+      ? [{ pointer: '/retracts', detail: 'Only a correction can retract: name the fact in corrects.' }]
+      : [];
+  }
   const pointer = '/corrects';
-  if (!facts.some((other) => other.id === fact.corrects)) return [{ pointer, detail: 'No such fact of this item.' }];
+  const wrong = facts.find((other) => other.id === fact.corrects);
+  if (!wrong) return [{ pointer, detail: 'No such fact of this item.' }];
+  if (wrong.retracts) return [{ pointer, detail: 'That one retracts another: state what is true as a new fact.' }];
+  if (fact.retracts && wrong.fact !== fact.fact)
+    return [{ pointer: '/fact', detail: `It retracts ${wrong.fact}: repeat that.` }];
   const gone = facts.some((other) => other.corrects === fact.corrects);
   return gone
     ? [{ pointer, detail: 'That fact has been struck out already; correct the one that stands in its place.' }]

@@ -125,4 +125,6 @@ export type Fact = {
   readonly recordedAt: string;
   /** The id of the earlier fact that this one strikes out and stands in for. */
   readonly corrects?: string;
+  /** It strikes out and puts nothing in its place: what it names never was. Its own `fact` and `on` only repeat that. */
+  readonly retracts?: true;
 };

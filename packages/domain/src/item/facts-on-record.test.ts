@@ -28,3 +28,10 @@ it('compares instants, not their text: 13:00+02:00 is before 12:00Z', () => {
   expect(factsOnRecord([there], '2025-06-01T12:00:00Z').held).toHaveLength(1);
   expect(factsOnRecord([there], '2025-06-01T10:59:59Z').held).toHaveLength(0);
 });
+
+it('one that retracts strikes out and says nothing itself', () => {
+  const wrong = fact('serviced', '2026-05-04', { id: 'wrong' });
+  const never = fact('serviced', '2026-05-04', { id: 'never', corrects: 'wrong', retracts: true });
+  const { held, struckOut } = factsOnRecord([wrong, never]);
+  expect([held, struckOut]).toEqual([[], [wrong]]);
+});

@@ -6,14 +6,14 @@ export type FactsOnRecord = { readonly held: readonly Fact[]; readonly struckOut
 
 /**
  * Sorted, so that the order in which facts come never matters. A correction may itself be corrected:
- * whatever a known fact names is struck out, and stays so.
+ * whatever a known fact names is struck out, and stays so. One that only retracts says nothing itself.
  */
 export function factsOnRecord(facts: readonly Fact[], knownAt?: string): FactsOnRecord {
   const known = facts.filter((fact) => isKnown(fact.recordedAt, knownAt)).sort(byDayThenId);
   const struck = new Set(known.map((fact) => fact.corrects));
   return {
-    held: known.filter((fact) => !struck.has(fact.id)),
-    struckOut: known.filter((fact) => struck.has(fact.id)),
+    held: known.filter((fact) => !struck.has(fact.id) && !fact.retracts),
+    struckOut: known.filter((fact) => struck.has(fact.id) && !fact.retracts),
   };
 }
 

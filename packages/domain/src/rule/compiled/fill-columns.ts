@@ -28,6 +28,7 @@ export type StoredFact = {
   readonly hours: number | null;
   readonly recordedAt: number;
   readonly corrects: string | null;
+  readonly retracts?: boolean;
 };
 
 export type StoredItem = {

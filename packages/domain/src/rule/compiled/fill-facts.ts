@@ -62,6 +62,7 @@ function fillFact(at: number, from: number, ordered: Ordered, { facts }: ItemCol
   facts.readOn[row] = stored.readOn === null ? NO_DAY : dayIn(stored.readOn);
   facts.hours[row] = stored.hours ?? Number.NaN;
   facts.recordedAt[row] = stored.recordedAt;
+  facts.retracts[row] = stored.retracts ? 1 : 0;
   facts.corrects[row] = stored.corrects === null ? NONE : rowOf(stored.corrects, from, ordered);
 }
 

@@ -25,6 +25,8 @@ export type FactColumns = {
   readonly recordedAt: Float64Array;
   /** The row of the fact that it strikes out. */
   readonly corrects: Int32Array;
+  /** 1 for one that strikes out and says nothing itself. */
+  readonly retracts: Uint8Array;
 };
 
 /** One row for each attribute recorded: read as a value that a rule asks for, as a whole number and as a date. */
@@ -97,7 +99,7 @@ export function emptyColumns(): ItemColumns {
     facts: {
       ...{ fact: bytes(), act: words(), outcome: bytes(), capacity: bytes(), test: bytes() },
       ...{ first: whole(), last: whole(), day: whole(), until: whole(), readOn: whole() },
-      ...{ hours: exact(), recordedAt: exact(), corrects: whole() },
+      ...{ hours: exact(), recordedAt: exact(), corrects: whole(), retracts: bytes() },
     },
     attributes: { attribute: bytes(), value: whole(), whole: whole(), first: whole(), last: whole() },
     overrides: {

@@ -66,7 +66,8 @@ function isKnown(row: number, { columns, cut }: Aboard): boolean {
 /** Known, and not struck out by what is known. */
 function isHeld(row: number, from: number, to: number, aboard: Aboard): boolean {
   if (!isKnown(row, aboard)) return false;
-  const { corrects } = aboard.columns.facts;
+  const { corrects, retracts } = aboard.columns.facts;
+  if (retracts[row] === 1) return false;
   for (let other = from; other < to; other++) if (corrects[other] === row && isKnown(other, aboard)) return false;
   return true;
 }
