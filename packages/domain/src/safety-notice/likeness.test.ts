@@ -9,6 +9,7 @@ describe('likeness', () => {
     ['Fjörd & Søn', 'FJORD SØN', 'same'],
     ['Nordhav', 'Nordhav Marine Ltd', 'perhaps'],
     ['Marine Nordhav', 'Nordhav', 'perhaps'],
+    ['Marine Fjörd', 'Fjord', 'perhaps'],
     ['X150', 'X-150 S', 'perhaps'],
     ['Nordhav', 'Sudhav', 'other'],
     ['X150', 'X151', 'other'],

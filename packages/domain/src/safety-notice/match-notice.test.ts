@@ -64,6 +64,14 @@ describe('matchNotice', () => {
     expect(matchNotice(notice({ manufactured: between, serials: [] }), hose({}, made)).kind).toBe(expected);
   });
 
+  it('leaves open a month that begins before the span', () => {
+    const within = { from: day('2025-01-15'), to: null };
+    expect(matchNotice(notice({ manufactured: within, serials: [] }), hose({}, '2025-01')).kind).toBe(
+      'may_be_affected',
+    );
+    expect(matchNotice(notice({ manufactured: within, serials: [] }), hose({}, '2025-02')).kind).toBe('affected');
+  });
+
   it('covers every one of its kinds where it names nothing else', () => {
     const every = notice({ makers: [], serials: [] });
     expect(matchNotice(every, hose({ maker: null, serialNumber: null }))).toEqual({ kind: 'affected', because: [] });
