@@ -39,6 +39,7 @@ module.exports = {
       node: true,
     }),
     ...wall('packages/actions', { reaches: [...packages('domain', 'db'), ...libraries('kysely', 'uuid')], node: true }),
+    ...wall('packages/accounts', { reaches: [ANY_LIBRARY], node: true }),
     ...wall('packages/embedded', { reaches: [ANY_LIBRARY], node: true }),
     ...wall('apps/api', { reaches: ['^packages/', ANY_LIBRARY], node: true }),
     ...wall('apps/scheduler', { reaches: [...packages('domain', 'db', 'actions'), ANY_LIBRARY], node: true }),

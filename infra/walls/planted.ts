@@ -29,6 +29,8 @@ export const PLANTED: readonly Planted[] = [
   planted('wall-of-db-tests', 'packages/db/src/reach.test.ts', '../../../apps/api/src/app.ts'),
   planted('wall-of-actions', 'packages/actions/src/promises.ts', '../../contract/src/vessel.ts'),
   planted('wall-of-actions-tests', 'packages/actions/src/reach.test.ts', '../../../apps/api/src/app.ts'),
+  planted('wall-of-accounts', 'packages/accounts/src/knows-tenants.ts', '../../db/src/pool.ts'),
+  planted('wall-of-accounts-tests', 'packages/accounts/src/reach.test.ts', '../../db/src/pool.ts'),
   planted('wall-of-embedded', 'packages/embedded/src/knows-tables.ts', '../../db/src/pool.ts'),
   planted('wall-of-embedded-tests', 'packages/embedded/src/reach.test.ts', '../../db/src/pool.ts'),
   planted('wall-of-api', 'apps/api/src/starts.ts', '../../host/src/main.ts'),

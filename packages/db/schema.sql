@@ -187,6 +187,32 @@ create policy own_organisation on idempotency
   with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
 grant delete, insert, select, update on idempotency to garboard_app;
 
+create table invitation (
+  organisation_id uuid not null,
+  id uuid not null,
+  email text,
+  role text not null,
+  vessel_ids uuid[],
+  secret_hash bytea not null,
+  invited_by text not null,
+  created_at timestamp with time zone not null,
+  expires_at timestamp with time zone not null,
+  accepted_at timestamp with time zone,
+  withdrawn_at timestamp with time zone,
+  version integer not null default 1,
+  constraint invitation_pkey PRIMARY KEY (organisation_id, id),
+  constraint invitation_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id),
+  constraint invitation_check CHECK ((num_nonnulls(accepted_at, withdrawn_at) < 2)),
+  constraint invitation_check1 CHECK (((vessel_ids IS NULL) OR ((cardinality(vessel_ids) > 0) AND (role = ANY (ARRAY['surveyor'::text, 'yard'::text, 'viewer'::text]))))),
+  constraint invitation_role_check CHECK ((role = ANY (ARRAY['owner'::text, 'manager'::text, 'surveyor'::text, 'yard'::text, 'viewer'::text])))
+);
+alter table invitation enable row level security;
+alter table invitation force row level security;
+create policy own_organisation on invitation
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select, update on invitation to garboard_app;
+
 create table item (
   organisation_id uuid not null,
   id uuid not null,
@@ -225,6 +251,28 @@ CASE
     ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
 END;
 grant insert, select, update on item to garboard_app;
+
+create table membership (
+  organisation_id uuid not null,
+  id uuid not null,
+  person_id uuid not null,
+  role text not null,
+  vessel_ids uuid[],
+  joined_at timestamp with time zone not null,
+  ended_at timestamp with time zone,
+  version integer not null default 1,
+  constraint membership_pkey PRIMARY KEY (organisation_id, id),
+  constraint membership_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id),
+  constraint membership_check CHECK (((vessel_ids IS NULL) OR ((cardinality(vessel_ids) > 0) AND (role = ANY (ARRAY['surveyor'::text, 'yard'::text, 'viewer'::text]))))),
+  constraint membership_role_check CHECK ((role = ANY (ARRAY['owner'::text, 'manager'::text, 'surveyor'::text, 'yard'::text, 'viewer'::text])))
+);
+CREATE UNIQUE INDEX membership_of_person ON public.membership USING btree (organisation_id, person_id) WHERE (ended_at IS NULL);
+alter table membership enable row level security;
+alter table membership force row level security;
+create policy own_organisation on membership
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select, update on membership to garboard_app;
 
 create table notice_answer (
   organisation_id uuid not null,
@@ -325,14 +373,15 @@ create table organisation (
   name text not null,
   time_zone text not null default 'UTC'::text,
   created_at timestamp with time zone not null,
+  version integer not null default 1,
   constraint organisation_pkey PRIMARY KEY (id),
   constraint organisation_name_check CHECK ((name <> ''::text))
 );
-CREATE UNIQUE INDEX organisation_name ON public.organisation USING btree (lower(name));
+CREATE INDEX organisation_by_name ON public.organisation USING btree (lower(name));
 alter table organisation enable row level security;
 create policy own_organisation on organisation
   using (id = (current_setting('app.organisation'::text))::uuid);
-grant select on organisation to garboard_app;
+grant insert, select on organisation to garboard_app;
 
 create table override (
   organisation_id uuid not null,
@@ -561,35 +610,16 @@ create policy own_organisation on season
   with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
 grant insert, select, update on season to garboard_app;
 
-create table session (
-  organisation_id uuid not null,
-  id uuid not null,
-  role text not null,
-  secret_hash bytea not null,
-  created_at timestamp with time zone not null,
-  expires_at timestamp with time zone not null,
-  constraint session_pkey PRIMARY KEY (organisation_id, id),
-  constraint session_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id),
-  constraint session_role_check CHECK ((role = ANY (ARRAY['owner'::text, 'manager'::text, 'surveyor'::text, 'yard'::text, 'viewer'::text])))
-);
-alter table session enable row level security;
-alter table session force row level security;
-create policy own_organisation on session
-  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
-  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
-grant delete, insert, select, update on session to garboard_app;
-
 create table sign_in_link (
   organisation_id uuid not null,
   id uuid not null,
-  role text not null,
   secret_hash bytea not null,
   created_at timestamp with time zone not null,
   expires_at timestamp with time zone not null,
   used_at timestamp with time zone,
+  person_id uuid not null,
   constraint sign_in_link_pkey PRIMARY KEY (organisation_id, id),
-  constraint sign_in_link_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id),
-  constraint sign_in_link_role_check CHECK ((role = ANY (ARRAY['owner'::text, 'manager'::text, 'surveyor'::text, 'yard'::text, 'viewer'::text])))
+  constraint sign_in_link_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id)
 );
 alter table sign_in_link enable row level security;
 alter table sign_in_link force row level security;
@@ -736,6 +766,54 @@ CASE
 END;
 grant insert, select, update on vessel_standing to garboard_app;
 
+CREATE OR REPLACE FUNCTION public.erase_person(person uuid)
+ RETURNS void
+ LANGUAGE sql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+  delete from auth.verification where value = person::text;
+  delete from auth.session where "userId" = person;
+  delete from auth.account where "userId" = person;
+  delete from auth.passkey where "userId" = person;
+  delete from auth."twoFactor" where "userId" = person;
+  update auth."user" set name = '', email = person::text || '@erased.invalid', "emailVerified" = false, image = null,
+    "twoFactorEnabled" = false, "updatedAt" = pg_catalog.now() where id = person;
+$function$
+;
+
+CREATE OR REPLACE FUNCTION public.go_to_organisation(session uuid, organisation uuid)
+ RETURNS boolean
+ LANGUAGE sql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+  with moved as (
+    update auth.session s set "activeOrganisationId" = organisation::text, "updatedAt" = pg_catalog.now()
+     where s.id = go_to_organisation.session
+       and exists (select from auth.belonging b where b.person_id = s."userId" and b.organisation_id = organisation)
+    returning 1)
+  select exists (select from moved)
+$function$
+;
+
+CREATE OR REPLACE FUNCTION public.keep_belonging()
+ RETURNS trigger
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  if new.ended_at is not null then
+    delete from auth.belonging where person_id = new.person_id and organisation_id = new.organisation_id;
+  else
+    insert into auth.belonging values (new.person_id, new.organisation_id, new.role, new.vessel_ids)
+      on conflict (person_id, organisation_id) do update set role = excluded.role, vessel_ids = excluded.vessel_ids;
+  end if;
+  return null;
+end $function$
+;
+
 CREATE OR REPLACE FUNCTION public.keep_words_of_item()
  RETURNS trigger
  LANGUAGE plpgsql
@@ -760,6 +838,47 @@ AS $function$ begin
   from words_of_vessel(new.name, new.type, new.home_port, new.identifiers) w;
   return null;
 end $function$
+;
+
+CREATE OR REPLACE FUNCTION public.organisations_of(person uuid)
+ RETURNS TABLE(organisation_id uuid, name text, time_zone text, role text)
+ LANGUAGE sql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+  select o.id, o.name, o.time_zone, b.role
+    from auth.belonging b join public.organisation o on o.id = b.organisation_id
+   where b.person_id = person
+   order by pg_catalog.lower(o.name), o.id
+$function$
+;
+
+CREATE OR REPLACE FUNCTION public.people_of_organisation()
+ RETURNS TABLE(person_id uuid, name text, email text)
+ LANGUAGE sql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+  select u.id, u.name, u.email
+    from auth."user" u
+   where u.email not like '%@erased.invalid'
+     and u.id in (select m.person_id from public.membership m
+                   where m.organisation_id = pg_catalog.current_setting('app.organisation')::uuid)
+$function$
+;
+
+CREATE OR REPLACE FUNCTION public.person_of_session(token text)
+ RETURNS TABLE(person_id uuid, session_id uuid, name text, email text, organisation_id uuid, role text, vessel_ids uuid[])
+ LANGUAGE sql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+  select u.id, s.id, u.name, u.email, b.organisation_id, b.role, b.vessel_ids
+    from auth.session s
+    join auth."user" u on u.id = s."userId"
+    left join auth.belonging b on b.person_id = u.id and b.organisation_id::text = s."activeOrganisationId"
+   where s.token = person_of_session.token and s."expiresAt" > pg_catalog.now()
+$function$
 ;
 
 CREATE OR REPLACE FUNCTION public.search_words(said text)
@@ -819,5 +938,7 @@ $function$
 ;
 
 CREATE TRIGGER keep_words AFTER INSERT OR UPDATE OF label, kind, zone, maker, model, serial_number ON public.item FOR EACH ROW EXECUTE FUNCTION keep_words_of_item();
+
+CREATE TRIGGER keep_belonging AFTER INSERT OR UPDATE ON public.membership FOR EACH ROW EXECUTE FUNCTION keep_belonging();
 
 CREATE TRIGGER keep_words AFTER INSERT OR UPDATE OF name, type, home_port, identifiers ON public.vessel FOR EACH ROW EXECUTE FUNCTION keep_words_of_vessel();

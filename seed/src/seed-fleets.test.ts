@@ -1,6 +1,6 @@
 import { randomBytes } from 'node:crypto';
 import { recompute } from '@garboard/actions/upkeep/recompute.ts';
-import { findOrganisationByName } from '@garboard/db/organisation/organisations.ts';
+import { findOrganisationsByName } from '@garboard/db/organisation/organisations.ts';
 import { countAnswers } from '@garboard/db/safety-notice/count-answers.ts';
 import { listNotices } from '@garboard/db/safety-notice/notices.ts';
 import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
@@ -20,9 +20,9 @@ async function layOut(now: Date) {
   await seedFleets(pools, now, (line) => lines.push(line), suffix);
   const seconds = (performance.now() - start) / 1000;
   const organisations = await Promise.all(
-    DEMO_ORGANISATIONS.map((name) => findOrganisationByName(pools.owner, `${name}${suffix}`)),
+    DEMO_ORGANISATIONS.map((name) => findOrganisationsByName(pools.owner, `${name}${suffix}`)),
   );
-  const ids = organisations.map((found) => found?.id ?? '');
+  const ids = organisations.map(([found]) => found?.id ?? '');
   const vessels = [];
   for (const id of ids) vessels.push(await readBack(pools.app, id));
   return { ids, vessels, lines: lines.map((line) => line.replace(suffix, '')), seconds };

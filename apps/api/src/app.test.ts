@@ -4,6 +4,7 @@ import path from 'node:path';
 import { openPools } from '@garboard/db/pool.ts';
 import { pools } from '@garboard/tests/support/database.ts';
 import { mintOrganisation } from '@garboard/tests/support/organisation.ts';
+import { accountsForTests } from '@garboard/tests/support/people.ts';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { createApp } from './app.ts';
 import type { LogEntry } from './deps.ts';
@@ -112,9 +113,14 @@ describe('the dashboard', () => {
   });
 });
 
+function secureAccounts() {
+  const accounts = accountsForTests();
+  return { ...accounts, cookie: { ...accounts.cookie, secure: true } };
+}
+
 describe('secure cookies', () => {
   it('come with the promise to be asked over TLS only', async () => {
-    const response = await createApp({ ...deps, secureCookies: true }).request('/healthz');
+    const response = await createApp({ ...deps, accounts: secureAccounts() }).request('/healthz');
 
     expect(response.headers.get('strict-transport-security')).toContain('max-age=');
   });

@@ -7,6 +7,8 @@ import type { Deps } from './deps.ts';
 import { routes } from './openapi/declare.ts';
 import { openApiRoute } from './openapi/openapi.route.ts';
 import { OPERATIONS } from './operations.ts';
+import { authRoute } from './organisation/auth.route.ts';
+import { outboxRoute } from './organisation/outbox.route.ts';
 import { signInRoute } from './organisation/sign-in.route.ts';
 import { docsRoute } from './page/docs.route.ts';
 import { pageStyleRoute } from './page/page-style.route.ts';
@@ -29,7 +31,15 @@ export function createApp(deps: Deps) {
     }),
   );
   for (const operation of OPERATIONS) app.route('/', operation(deps));
-  for (const page of [docsRoute(), pageStyleRoute(), problemPagesRoute(), signInRoute(deps), openApiRoute(app, deps)])
+  for (const page of [
+    docsRoute(),
+    pageStyleRoute(),
+    problemPagesRoute(),
+    signInRoute(deps),
+    authRoute(deps),
+    outboxRoute(deps),
+    openApiRoute(app, deps),
+  ])
     app.route('/', page);
   const dashboardFile = dashboard(deps.dashboardDir);
   app.notFound(async (c) => (await dashboardFile(c)) ?? problem(c, 'not-found'));

@@ -1,5 +1,9 @@
 /** What the API is given, and what travels with a request. */
+
+import type { Accounts } from '@garboard/accounts/open-accounts.ts';
+import type { Outbox } from '@garboard/accounts/outbox.ts';
 import type { Actor } from '@garboard/actions/context.ts';
+import type { Person } from '@garboard/db/organisation/sessions.ts';
 import type { Db } from '@garboard/db/pool.ts';
 import type { Scope } from '@garboard/db/scope.ts';
 
@@ -30,10 +34,13 @@ export type Deps = {
   readonly contact?: Contact;
   /** Told when a change of an own rule has begun, so that it need not wait to be found. */
   onRuleChange?(): void;
-  /** Marks the session's cookie `Secure`: for everything but plain HTTP on one's own machine. */
-  readonly secureCookies?: boolean;
+  /** Without it nobody can sign in, and programs' keys are the only credentials. */
+  readonly accounts?: Accounts;
+  /** Letters that are shown on a page instead of being sent: for the demo on one's own machine. */
+  readonly outbox?: Outbox;
 };
 
+/** Somebody in an organisation, for all or some of its vessels. */
 export type Caller = Scope & { readonly actor: Actor };
 
-export type ApiEnv = { Variables: { requestId: string; caller?: Caller } };
+export type ApiEnv = { Variables: { requestId: string; caller?: Caller; person?: Person } };

@@ -16,15 +16,30 @@ import { listItemsRoute } from './item/list-items.route.ts';
 import { listObligationsRoute } from './item/list-obligations.route.ts';
 import { recordFactRoute } from './item/record-fact.route.ts';
 import { recordFactsRoute } from './item/record-facts.route.ts';
+import { acceptInvitationRoute } from './organisation/accept-invitation.route.ts';
+import { changeOrganisationRoute } from './organisation/change-organisation.route.ts';
+import { changePersonRoute } from './organisation/change-person.route.ts';
+import { createOrganisationRoute } from './organisation/create-organisation.route.ts';
 import { endSessionRoute } from './organisation/end-session.route.ts';
+import { endSessionsRoute } from './organisation/end-sessions.route.ts';
+import { eraseAccountRoute } from './organisation/erase-account.route.ts';
+import { getAccountRoute } from './organisation/get-account.route.ts';
+import { getOrganisationRoute } from './organisation/get-organisation.route.ts';
+import { getPersonRoute } from './organisation/get-person.route.ts';
 import { getSeasonRoute } from './organisation/get-season.route.ts';
 import { getSessionRoute } from './organisation/get-session.route.ts';
-
+import { invitePersonRoute } from './organisation/invite-person.route.ts';
+import { leaveOrganisationRoute } from './organisation/leave-organisation.route.ts';
+import { listInvitationsRoute } from './organisation/list-invitations.route.ts';
+import { listOrganisationsRoute } from './organisation/list-organisations.route.ts';
+import { listPeopleRoute } from './organisation/list-people.route.ts';
+import { previewInvitationRoute } from './organisation/preview-invitation.route.ts';
+import { removePersonRoute } from './organisation/remove-person.route.ts';
 import { setSeasonRoute } from './organisation/set-season.route.ts';
-
+import { switchOrganisationRoute } from './organisation/switch-organisation.route.ts';
+import { withdrawInvitationRoute } from './organisation/withdraw-invitation.route.ts';
 import { addRuleRoute } from './rule/add-rule.route.ts';
 import { changeRuleRoute } from './rule/change-rule.route.ts';
-
 import { endOverrideRoute } from './rule/end-override.route.ts';
 import { endRuleRoute } from './rule/end-rule.route.ts';
 import { getOverrideRoute } from './rule/get-override.route.ts';
@@ -113,7 +128,25 @@ export const OPERATIONS = [
   listTemplatesRoute,
   listAuditRoute,
   exportAuditRoute,
+  listPeopleRoute,
+  getPersonRoute,
+  changePersonRoute,
+  removePersonRoute,
+  listInvitationsRoute,
+  invitePersonRoute,
+  withdrawInvitationRoute,
+  previewInvitationRoute,
+  acceptInvitationRoute,
+  leaveOrganisationRoute,
+  getOrganisationRoute,
+  changeOrganisationRoute,
+  listOrganisationsRoute,
+  createOrganisationRoute,
+  getAccountRoute,
+  endSessionsRoute,
+  eraseAccountRoute,
   getSessionRoute,
+  switchOrganisationRoute,
   endSessionRoute,
   healthRoute,
 ] as const;

@@ -4,6 +4,7 @@ export type Options = {
   organisation?: string;
   role?: string;
   name?: string;
+  email?: string;
   days?: string;
   'time-zone'?: string;
   kept?: string;

@@ -5,7 +5,14 @@ import {
   createSignInLink,
   revokeKey,
 } from '@garboard/actions/organisation/administer.ts';
-import { findOrganisationByName, type OrganisationRecord } from '@garboard/db/organisation/organisations.ts';
+import { createPerson } from '@garboard/actions/organisation/create-person.ts';
+import type { Failure } from '@garboard/actions/result.ts';
+import {
+  findOrganisationsByName,
+  listOrganisations,
+  type OrganisationRecord,
+} from '@garboard/db/organisation/organisations.ts';
+import { findPersonId } from '@garboard/db/organisation/registered-people.ts';
 import { readToken } from '@garboard/db/organisation/token.ts';
 import type { Pools } from '@garboard/db/pool.ts';
 import { ROLES, type Role } from '@garboard/domain/organisation/permission.ts';
@@ -25,6 +32,8 @@ export async function runCommand(
       return argument ? addOrganisation(pools, argument, options, now) : wrong('the organisation needs a name');
     case 'create-api-key':
       return withOrganisation(pools, options, (organisation) => addApiKey(pools, organisation, options, now));
+    case 'create-user':
+      return withOrganisation(pools, options, (organisation) => addUser(pools, organisation, options, now));
     case 'create-sign-in-link':
       return withOrganisation(pools, options, (organisation) => addSignInLink(pools, organisation, options, now));
     case 'revoke-api-key':
@@ -51,8 +60,14 @@ async function withOrganisation(
   work: (found: OrganisationRecord) => Promise<Answer>,
 ): Promise<Answer> {
   if (!organisation) return wrong('--organisation is missing');
-  const found = await findOrganisationByName(pools.owner, organisation);
-  return found ? work(found) : { ok: false, line: `there is no organisation ${organisation}` };
+  const named = await findOrganisationsByName(pools.owner, organisation);
+  const found =
+    named.length > 0 ? named : (await listOrganisations(pools.owner)).filter(({ id }) => id === organisation);
+  if (found.length > 1) {
+    const ids = found.map(({ id }) => id).join(', ');
+    return { ok: false, line: `several organisations are called ${organisation}: give the id, one of ${ids}` };
+  }
+  return found[0] ? work(found[0]) : { ok: false, line: `there is no organisation ${organisation}` };
 }
 
 async function addApiKey(pools: Pools, organisation: OrganisationRecord, options: Options, now: Date): Promise<Answer> {
@@ -70,12 +85,32 @@ async function addSignInLink(
   options: Options,
   now: Date,
 ): Promise<Answer> {
-  const role = roleOf(options.role ?? 'owner');
-  if (!role) return wrong(`--role must be one of ${ROLES.join(', ')}`);
+  if (!options.email) return wrong('--email is missing');
+  const person = await findPersonId(pools.owner, options.email.toLowerCase());
+  if (!person?.organisationIds.includes(organisation.id))
+    return { ok: false, line: `nobody with the address ${options.email} belongs to ${organisation.name}` };
+  return said(await linkFor(pools, organisation, person.id, now));
+}
+
+async function linkFor(pools: Pools, { id }: OrganisationRecord, personId: string, now: Date): Promise<string> {
   const expiresAt = new Date(now.getTime() + DAY_MS);
-  return said(
-    `/sign-in/${await createSignInLink(pools.owner, { organisationId: organisation.id, role, now, expiresAt })}`,
-  );
+  return `/sign-in/${await createSignInLink(pools.owner, { organisationId: id, personId, now, expiresAt })}`;
+}
+
+async function addUser(pools: Pools, organisation: OrganisationRecord, options: Options, now: Date): Promise<Answer> {
+  const role = roleOf(options.role);
+  if (!role) return wrong(`--role must be one of ${ROLES.join(', ')}`);
+  if (!options.email) return wrong('--email is missing');
+  const { email, name = '' } = options;
+  const person = { organisationId: organisation.id, name, email, role, vesselIds: 'all', now } as const;
+  const result = await createPerson(pools.owner, person);
+  if (result.ok) return said(await linkFor(pools, organisation, result.value, now));
+  return { ok: false, line: inWords(result.failure) };
+}
+
+function inWords(failure: Extract<Failure, { kind: 'invalid' | 'conflict' }>): string {
+  if (failure.kind === 'conflict') return failure.detail;
+  return failure.errors.map(({ pointer, detail }) => `${pointer.slice(1)} ${detail}`).join('; ');
 }
 
 const roleOf = (text: string | undefined): Role | undefined => ROLES.find((role) => role === text);

@@ -7,7 +7,8 @@ import { openDatabase } from './open-database.ts';
 const USAGE = `usage: npm run --silent admin -- <command>
   create-organisation NAME [--time-zone ZONE]
   create-api-key --organisation NAME --role ROLE [--name WORDS] [--days N]     prints only the key
-  create-sign-in-link --organisation NAME [--role ROLE]                        prints only the link's path
+  create-user --organisation NAME --role ROLE --email ADDRESS [--name WORDS]   prints only a one-time link's path
+  create-sign-in-link --organisation NAME --email ADDRESS                      prints only the link's path
   revoke-api-key KEY
   check [--organisation NAME [--kept NUMBER:HASH]]                             works every due date out again, goes along every audit`;
 
@@ -18,6 +19,7 @@ try {
       organisation: { type: 'string' },
       role: { type: 'string' },
       name: { type: 'string' },
+      email: { type: 'string' },
       days: { type: 'string' },
       'time-zone': { type: 'string' },
       kept: { type: 'string' },

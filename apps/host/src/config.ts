@@ -13,6 +13,12 @@ export type Config = {
   readonly demo: boolean;
   /** Shown in the API's document. Absent: whoever runs this server. */
   readonly contact?: Contact;
+  /** Where people reach the program, if that is not the address it listens on. Without a slash at the end. */
+  readonly publicUrl?: string;
+  /** Absent: cookies are signed with a secret kept in the database. */
+  readonly authSecret?: string;
+  /** Absent: no letters are sent. */
+  readonly mail?: { readonly url: string; readonly from: string };
 };
 
 const LOG_LEVELS: readonly string[] = ['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent'];
@@ -37,6 +43,29 @@ export function readConfig(env: NodeJS.ProcessEnv): Config {
     logLevel,
     ...contactOf(env),
     demo: env.DEMO ? env.DEMO === 'yes' : databaseUrl === undefined,
+    ...peopleOf(env),
+  };
+}
+
+/** Shorter secrets can be guessed. House convention, no source. */
+const SHORTEST_SECRET = 32;
+
+function peopleOf(env: NodeJS.ProcessEnv): Pick<Config, 'publicUrl' | 'authSecret' | 'mail'> {
+  const publicUrl = env.PUBLIC_URL || undefined;
+  if (publicUrl && !/^https?:\/\/[^/]+$/.test(publicUrl))
+    throw new Error('PUBLIC_URL must be an address without a path, such as https://fleet.example.org');
+  const authSecret = env.AUTH_SECRET || undefined;
+  if (authSecret && authSecret.length < SHORTEST_SECRET)
+    throw new Error(`AUTH_SECRET must have at least ${SHORTEST_SECRET} characters`);
+  const url = env.MAIL_URL || undefined;
+  if (url && !/^smtps?:\/\//.test(url))
+    throw new Error('MAIL_URL must be an address such as smtp://mail.example.org:587');
+  const from = env.MAIL_FROM || undefined;
+  if ((url === undefined) !== (from === undefined)) throw new Error('MAIL_URL and MAIL_FROM are set together');
+  return {
+    ...(publicUrl && { publicUrl }),
+    ...(authSecret && { authSecret }),
+    ...(url && from && { mail: { url, from } }),
   };
 }
 

@@ -2,9 +2,12 @@
 import { randomUUID } from 'node:crypto';
 import { createSignInLink } from '@garboard/actions/organisation/administer.ts';
 import { renameOrganisations } from '@garboard/actions/organisation/rename-organisations.ts';
-import { listOrganisations } from '@garboard/db/organisation/organisations.ts';
+import { listOwners } from '@garboard/db/organisation/memberships.ts';
+import { listOrganisations, type OrganisationRecord } from '@garboard/db/organisation/organisations.ts';
 import type { Db, Pools } from '@garboard/db/pool.ts';
+import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { DEMO_ORGANISATIONS, seedFleets } from '@garboard/seed/seed-fleets.ts';
+import { seedPeople } from '@garboard/seed/seed-people.ts';
 import type { Progress } from './progress.ts';
 
 /** A link that nobody used is dead after this. House convention, no source. */
@@ -32,6 +35,7 @@ async function layOutFleets(pools: Pools, now: Date, say: (line: string) => void
   await seedFleets(pools, now, (line) => say(line.replace(suffix, '')), suffix, asked);
   const laidOut = (await listOrganisations(pools.owner)).filter(({ name }) => name.endsWith(suffix));
   const renamings = laidOut.map((organisation) => ({ organisation, name: organisation.name.slice(0, -suffix.length) }));
+  for (const { organisation, name } of renamings) await seedPeople(pools.owner, organisation, name, now);
   await renameOrganisations(pools.owner, renamings, now);
 }
 
@@ -40,9 +44,19 @@ export async function signInLinks(owner: Db, now: Date): Promise<{ name: string;
   const demo = (await listOrganisations(owner)).filter(({ name }) => DEMO_ORGANISATIONS.includes(name));
   const expiresAt = new Date(now.getTime() + LINK_MS);
   return Promise.all(
-    demo.map(async ({ id, name }) => ({
-      name,
-      path: `/sign-in/${await createSignInLink(owner, { organisationId: id, role: 'owner', now, expiresAt })}`,
-    })),
+    demo.map(async (organisation) => {
+      const link = { organisationId: organisation.id, personId: await ownerOf(owner, organisation, now) };
+      const token = await createSignInLink(owner, { ...link, now, expiresAt });
+      return { name: organisation.name, path: `/sign-in/${token}` };
+    }),
   );
+}
+
+/** Fleets of an earlier version have nobody yet. */
+async function ownerOf(owner: Db, organisation: OrganisationRecord, now: Date): Promise<string> {
+  const owners = () => inOrganisation(owner, wholeFleet(organisation.id), listOwners);
+  const [first] = await owners();
+  if (first) return first;
+  await seedPeople(owner, organisation, organisation.name, now);
+  return (await owners())[0] ?? '';
 }

@@ -7,6 +7,7 @@ import type { Config } from './config.ts';
 import { seedOnFirstStart, signInLinks } from './demo.ts';
 import { listen } from './listen.ts';
 import { openDatabase } from './open-database.ts';
+import { nameOf, openPeople } from './people.ts';
 import type { Progress } from './progress.ts';
 import { VERSION } from './version.ts';
 
@@ -37,7 +38,12 @@ export async function startGarboard(config: Config, progress: Progress, asked: A
       log: ({ level, message, ...rest }) => log[level](rest, message),
     });
     running.push(() => scheduler.stop());
+    let listening = '';
+    const onMailFault = (fault: unknown) =>
+      log.error({ error: fault instanceof Error ? fault.message : String(fault) }, 'mail');
+    const people = await openPeople(config, database.pools, () => listening, onMailFault);
     const api = createApp({
+      ...people,
       pools: database.pools,
       now,
       log: (entry) => log.info(entry),
@@ -47,6 +53,7 @@ export async function startGarboard(config: Config, progress: Progress, asked: A
       onRuleChange: () => scheduler.lookAtRuleChanges(),
     });
     const server = await listen(api.fetch, config.port, config.host);
+    listening = server.address;
     running.push(() => server.stop());
     await announce(config, database.pools.owner, server.address, progress);
     return { address: server.address, stop };
@@ -64,7 +71,7 @@ async function announce(
 ): Promise<void> {
   if (config.demo) {
     for (const { name, path } of await signInLinks(owner, new Date()))
-      progress.say(`Sign in to ${name}: ${address}${path}`);
+      progress.say(`Sign in to ${name}: ${nameOf(address)}${path}`);
   }
   progress.say(`Ready at ${address}`);
 }

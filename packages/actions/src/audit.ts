@@ -25,7 +25,8 @@ export const actorText = ({ kind, id }: Actor) => `${kind}:${id}`;
 /** What was shown to get in. */
 function credentialText(actor: Actor): string {
   switch (actor.kind) {
-    case 'session':
+    case 'person':
+      return `session:${actor.sessionId}`;
     case 'api_key':
     case 'upkeep':
       return actorText(actor);

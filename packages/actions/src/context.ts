@@ -5,12 +5,21 @@ import type { Role } from '@garboard/domain/organisation/permission.ts';
 
 /** Who stands behind a change: a person signed in, a program's key, or the product's own upkeep. */
 export type Actor =
-  | { readonly kind: 'session'; readonly id: string; readonly role: Role }
+  | { readonly kind: 'person'; readonly id: string; readonly sessionId: string; readonly role: Role }
   | { readonly kind: 'api_key'; readonly id: string; readonly role: Role }
   | { readonly kind: 'upkeep'; readonly id: string; readonly role: Role };
 
 /** `fingerprint` is a hash of what was asked, so that one key cannot stand for two different requests. */
 export type Once = { readonly key: string; readonly fingerprint: Buffer };
+
+/** What a person does for themselves, wherever they belong: `person.email` is verified, in lower case. */
+export type PersonContext = {
+  readonly db: Db;
+  readonly person: { readonly id: string; readonly sessionId: string; readonly email: string };
+  readonly requestId: string;
+  readonly now: Date;
+  readonly once?: Once;
+};
 
 export type ActionContext = Scope & {
   readonly db: Db;

@@ -76,7 +76,7 @@ describe('every write', () => {
 
     expect(await auditRows(organisation.id)).toEqual([
       { verb: 'create_organisation', actor: expect.stringContaining('upkeep:'), request_id: 'administration' },
-      { verb: 'create_vessel', actor: `session:${ctx.actor.id}`, request_id: ctx.requestId },
+      { verb: 'create_vessel', actor: `person:${ctx.actor.id}`, request_id: ctx.requestId },
     ]);
   });
 

@@ -10,8 +10,8 @@ import { done, type Failure, type Refused, type Result, refused } from './result
 
 export type Write = { readonly tx: Scoped; readonly ctx: ActionContext };
 
-/** Thrown only to leave the transaction, and caught at its edge. */
-class Refusal extends Error {
+/** Thrown only to leave the transaction, and caught at its edge by `catchRefusal`. */
+export class Refusal extends Error {
   readonly failure: Failure;
   constructor(failure: Failure) {
     super(failure.kind);
@@ -25,13 +25,24 @@ export async function write<R extends Result<unknown>>(
   work: Work<R>,
 ): Promise<R | Refused<'forbidden' | 'key_reused'>> {
   if (!may(ctx.actor.role, permission)) return refused({ kind: 'forbidden' });
+  return catchRefusal(() => inOrganisation(ctx.db, ctx, (tx) => writeOnce({ tx, ctx }, work)));
+}
+
+/** What is thrown to leave the transaction is one of R's own failures, or one that every write has. */
+export async function catchRefusal<R extends Result<unknown>>(
+  transaction: () => Promise<R>,
+): Promise<R | Refused<'forbidden' | 'key_reused'>> {
   try {
-    return await inOrganisation(ctx.db, ctx, (tx) => (ctx.once ? once(tx, ctx, ctx.once, work) : run(tx, ctx, work)));
+    return await transaction();
   } catch (fault) {
-    // Thrown by `run` with one of R's own failures, or by `once`.
     if (fault instanceof Refusal) return refused(fault.failure) as R | Refused<'forbidden' | 'key_reused'>;
     throw fault;
   }
+}
+
+/** The work inside a transaction that the caller has opened, with the key of a repeat. A refusal is thrown. */
+export function writeOnce<R extends Result<unknown>>({ tx, ctx }: Write, work: Work<R>): Promise<R> {
+  return ctx.once ? once(tx, ctx, ctx.once, work) : run(tx, ctx, work);
 }
 
 type Work<R> = (write: Write) => Promise<R>;

@@ -15,7 +15,13 @@ const types = {
 } as pg.CustomTypesConfig;
 
 export type Db = Kysely<Database>;
-export type Pools = { readonly app: Db; readonly owner: Db; close(): Promise<void> };
+export type Pools = {
+  readonly app: Db;
+  readonly owner: Db;
+  /** For the library that keeps people's accounts: it sees its own schema and nothing else. */
+  readonly accounts: pg.Pool;
+  close(): Promise<void>;
+};
 export type PoolOptions = {
   readonly url: string;
   readonly size?: number;
@@ -26,8 +32,10 @@ export type PoolOptions = {
 /** The application's role, and one generic plan a statement: with tenants of every size a custom plan is re-made for ever. */
 const AS_APPLICATION = '-c role=garboard_app -c plan_cache_mode=force_generic_plan -c jit=off';
 
+const AS_ACCOUNTS = '-c role=garboard_accounts -c search_path=auth';
+
 /**
- * Two pools on one address: `app` under row-level security for everything, `owner` for migrations and administration.
+ * Pools on one address: `app` under row-level security for everything, `owner` for migrations and administration.
  * Nothing in `app` waits longer than `patienceMs`, for a connection or for a statement: see `tookTooLong`.
  */
 export function openPools({ url, size = 4, patienceMs = 30_000, onError = () => {} }: PoolOptions): Pools {
@@ -40,13 +48,14 @@ export function openPools({ url, size = 4, patienceMs = 30_000, onError = () => 
     Client: namingClient(),
   });
   const owner = new pg.Pool({ connectionString: url, max: 2, types });
+  const accounts = new pg.Pool({ connectionString: url, max: size, options: AS_ACCOUNTS });
   let closing = false;
   // A connection on its way out may still hear that the server is stopping: that is no fault.
-  for (const pool of [app, owner]) pool.on('error', (error) => closing || onError(error));
-  const pools = { app: kysely(app), owner: kysely(owner) };
+  for (const pool of [app, owner, accounts]) pool.on('error', (error) => closing || onError(error));
+  const pools = { app: kysely(app), owner: kysely(owner), accounts };
   const close = async () => {
     closing = true;
-    await Promise.all([pools.app.destroy(), pools.owner.destroy()]);
+    await Promise.all([pools.app.destroy(), pools.owner.destroy(), accounts.end()]);
   };
   return { ...pools, close };
 }

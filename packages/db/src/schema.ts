@@ -1,12 +1,12 @@
 /** The tables as Kysely sees them. A `date` column is ISO text; `infinity` stands for "no date to go by". */
 import type { ColumnType, Generated } from 'kysely';
-import type { Instant, Json, MaybeJson } from './column.ts';
+import type { Instant, Json, MaybeInstant, MaybeJson } from './column.ts';
+import type { InvitationTable, MembershipTable } from './organisation/tables.ts';
 import type { FormerPlateTable, NoticeAnswerTable, SafetyNoticeTable } from './safety-notice/tables.ts';
 
 type Secret = {
   organisation_id: string;
   id: string;
-  role: string;
   secret_hash: Buffer;
   created_at: Instant;
   expires_at: Instant;
@@ -186,10 +186,11 @@ export type ObligationTable = {
 };
 
 export type Database = {
-  organisation: { id: string; name: string; time_zone: string; created_at: Instant };
-  api_key: Secret & { name: string; revoked_at: ColumnType<Date | null, Date | null | undefined, Date | null> };
-  sign_in_link: Secret & { used_at: ColumnType<Date | null, Date | null | undefined, Date | null> };
-  session: Secret;
+  organisation: { id: string; name: string; time_zone: string; created_at: Instant; version: Generated<number> };
+  api_key: Secret & { role: string; name: string; revoked_at: MaybeInstant };
+  sign_in_link: Secret & { person_id: string; used_at: MaybeInstant };
+  membership: MembershipTable;
+  invitation: InvitationTable;
   vessel: VesselTable;
   situation: SituationTable;
   vessel_event: VesselEventTable;

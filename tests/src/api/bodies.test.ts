@@ -5,10 +5,19 @@
  */
 import type { Problem } from '@garboard/contract/problem.ts';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { app, type Client, type Headed, signedIn, type Told, tell } from '../support/api.ts';
+import { app, type Client, type Headed, signedInPerson, type Told, tell } from '../support/api.ts';
 import { type BadBody, massAssigned, mistyped, repeated, requiredOf, unknown } from '../support/bad-bodies.ts';
 import { everythingOf } from '../support/everything-of.ts';
-import { addressOf, bodySchema, exampleOf, named, type Things, thingsOf, WITH_BODY } from '../support/operations.ts';
+import {
+  addressOf,
+  bodySchema,
+  exampleOf,
+  isForPersons,
+  named,
+  type Things,
+  thingsOf,
+  WITH_BODY,
+} from '../support/operations.ts';
 
 const JSON_UTF8: Headed = { 'content-type': 'application/json' };
 
@@ -22,12 +31,15 @@ describe.each(named(WITH_BODY))('%s', (_, { method, path, operation }) => {
   const text = JSON.stringify(example);
   let owner: Client;
   let things: Things;
-  let authorization: string;
+  let credential: Headed;
 
   beforeAll(async () => {
-    owner = await signedIn();
+    const person = await signedInPerson();
+    owner = person;
     things = await thingsOf(owner);
-    authorization = `Bearer ${await owner.organisation.key()}`;
+    credential = isForPersons(operation)
+      ? { cookie: person.cookie, 'sec-fetch-site': 'same-origin' }
+      : { authorization: `Bearer ${await owner.organisation.key()}` };
   });
 
   function send(body: string, headers: Headed = {}): Promise<Told<Problem>> {
@@ -35,7 +47,7 @@ describe.each(named(WITH_BODY))('%s', (_, { method, path, operation }) => {
       app.request,
       method,
       addressOf(path, things),
-      { authorization, 'if-match': '"1"', ...JSON_UTF8, ...headers },
+      { ...credential, 'if-match': '"1"', ...JSON_UTF8, ...headers },
       body,
     );
   }
@@ -66,7 +78,7 @@ describe.each(named(WITH_BODY))('%s', (_, { method, path, operation }) => {
 
   it('refuses what is not UTF-8', async () => {
     const body = Buffer.from(text.replace('"', '"\xff'), 'latin1');
-    const headers = { authorization, 'if-match': '"1"', ...JSON_UTF8 };
+    const headers = { ...credential, 'if-match': '"1"', ...JSON_UTF8 };
     const before = await everythingOf(owner.organisation.id);
     const response = await app.request(addressOf(path, things), { method, headers, body });
 

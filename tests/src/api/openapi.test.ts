@@ -148,7 +148,17 @@ const CONFLICTS: Record<string, string> = {
   endRule: 'a published rule, or one that has ended already',
   answerSafetyNotice: 'a notice that is withdrawn, or that does not cover the item',
   withdrawSafetyNotice: 'a notice that is withdrawn already',
+  changePerson: 'the last owner',
+  removePerson: 'the last owner',
+  leaveOrganisation: 'the last owner',
+  eraseAccount: 'the last owner of an organisation',
+  invitePerson: 'somebody who is here or invited already',
+  withdrawInvitation: 'one that was withdrawn already',
+  acceptInvitation: 'somebody who is here already',
 };
+
+/** Which operations look something up that their body names. */
+const LOOK_UP = ['acceptInvitation', 'previewInvitation', 'switchOrganisation'];
 
 /** What follows from what an operation takes. Whether a GET refuses a role is its own affair: the access matrix knows. */
 function possibleProblems(method: string, path: string, operation: Operation, told: Told): string[] {
@@ -160,7 +170,7 @@ function possibleProblems(method: string, path: string, operation: Operation, to
     400: operation.requestBody !== undefined,
     401: signedIn,
     403: signedIn && (isRead ? '403' in operation.responses : true),
-    404: path.includes('{'),
+    404: path.includes('{') || LOOK_UP.includes(told.operationId),
     408: operation.requestBody !== undefined,
     409: told.operationId in CONFLICTS,
     412: takes('header', 'If-Match'),
@@ -168,8 +178,8 @@ function possibleProblems(method: string, path: string, operation: Operation, to
     415: operation.requestBody !== undefined,
     422: operation.requestBody !== undefined || takes('query') || takes('header', 'Idempotency-Key'),
     428: takes('header', 'If-Match') && told.description.includes('`If-Match` is required'),
-    500: signedIn,
-    503: signedIn || path === '/readyz',
+    500: path.startsWith('/v1/'),
+    503: path.startsWith('/v1/') || path === '/readyz',
   };
   return Object.keys(possible).filter((status) => possible[status]);
 }

@@ -6,11 +6,18 @@ import type { Role } from '@garboard/domain/organisation/permission.ts';
 import { expect } from 'vitest';
 import { pools } from './database.ts';
 import { mintOrganisation, NOW, type TestOrganisation } from './organisation.ts';
+import { accountsForTests, aPerson, type Granted, linkOf, type TestPerson } from './people.ts';
 
 /** What the app under test has logged so far. */
 export const log: LogEntry[] = [];
 
-export const app = createApp({ pools, now: () => NOW, log: (entry) => log.push(entry), version: '0.0.0-test' });
+export const app = createApp({
+  pools,
+  now: () => NOW,
+  log: (entry) => log.push(entry),
+  version: '0.0.0-test',
+  accounts: accountsForTests(),
+});
 
 export const document = (await (await app.request('/openapi.json')).json()) as OpenApi;
 const faultsIn = conformance(document);
@@ -45,12 +52,27 @@ export async function signedIn(
   send: Send = app.request,
 ): Promise<Client> {
   const home = organisation ?? (await mintOrganisation(pools));
-  return clientOf(home, `Bearer ${await home.key(role)}`, send);
+  return clientOf(home, { authorization: `Bearer ${await home.key(role)}` }, send);
 }
 
-function clientOf(home: TestOrganisation, authorization: string, send: Send): Client {
+/** A person with a session, as a browser would come from our own pages. */
+export type PersonClient = Client & { readonly person: TestPerson; readonly cookie: string };
+
+export async function signedInPerson(granted: Granted = {}, organisation?: TestOrganisation): Promise<PersonClient> {
+  const home = organisation ?? (await mintOrganisation(pools));
+  return comeIn(home, await aPerson(home, granted));
+}
+
+/** The same person, signed in once more. */
+export async function comeIn(home: TestOrganisation, person: TestPerson): Promise<PersonClient> {
+  const response = await app.request(await linkOf(home, person.id));
+  const cookie = response.headers.get('set-cookie')?.split(';')[0] ?? '';
+  return { ...clientOf(home, { cookie, 'sec-fetch-site': 'same-origin' }, app.request), person, cookie };
+}
+
+function clientOf(home: TestOrganisation, credential: Headed, send: Send): Client {
   const ask = <Body>(method: string, path: string, headers: Headed, body?: unknown) =>
-    tell<Body>(send, method, path, { authorization, ...headers }, body);
+    tell<Body>(send, method, path, { ...credential, ...headers }, body);
   const json = { 'content-type': 'application/json' };
   return {
     organisation: home,
@@ -60,7 +82,7 @@ function clientOf(home: TestOrganisation, authorization: string, send: Send): Cl
     put: (path, body, headers = {}) => ask('PUT', path, { ...json, ...headers }, body),
     delete: (path, headers = {}) => ask('DELETE', path, headers),
     as: (other) => signedIn(other, home, send),
-    at: (elsewhere) => clientOf(home, authorization, elsewhere),
+    at: (elsewhere) => clientOf(home, credential, elsewhere),
   };
 }
 

@@ -2,12 +2,15 @@
  * Every operation of the served document, and how to ask it about real things. The tests that are made from the
  * document use this; a new operation comes in by itself, and a new parameter of a path needs a thing here.
  */
+
+import { invitePerson } from '@garboard/actions/organisation/invite-person.ts';
 import { saveView } from '@garboard/actions/saved-view/save-view.ts';
 import type { Operation } from '@garboard/api/openapi/conforms.test-support.ts';
 import { type Client, document } from './api.ts';
 import { aNotice } from './notices.ts';
 import { accepted } from './organisation.ts';
 import { anOwnRule } from './own-rules.ts';
+import { anAddress, aPerson } from './people.ts';
 import { anItem, anOverride, aVessel } from './vessels.ts';
 
 export type Asked = {
@@ -29,6 +32,9 @@ export const ALL: readonly Asked[] = Object.entries(document.paths).flatMap(([pa
 export const WITH_CREDENTIALS = ALL.filter(({ operation }) => (operation.security ?? []).length > 0);
 export const WITH_BODY = WITH_CREDENTIALS.filter(({ operation }) => bodySchema(operation) !== undefined);
 
+/** Whether a program's key will not do. */
+export const isForPersons = ({ security = [] }: Operation) => security.every((each) => !('apiKey' in each));
+
 /** For `it.each`: the operation's name, and the operation. */
 export const named = (some: readonly Asked[]) => some.map((asked) => [asked.name, asked] as const);
 
@@ -47,7 +53,19 @@ export async function thingsOf(client: Client): Promise<Things> {
   const changeId = rule.versions[0]?.changeId ?? '';
   const notice = await aNotice(ctx, { kinds: ['liferaft'], makers: [], serials: [] });
   const made = { noticeId: notice.id, viewId: view.id, ruleId: rule.id, changeId };
-  return { vesselId: vessel.id, itemId: item.id, overrideId: override.id, ...made, ...CATALOGUE };
+  const { id: personId } = await aPerson(client.organisation, { role: 'viewer' });
+  const invited = { email: anAddress(), role: 'viewer', vesselIds: 'all' } as const;
+  const { invitation } = accepted(await invitePerson(ctx, invited));
+  return {
+    vesselId: vessel.id,
+    itemId: item.id,
+    overrideId: override.id,
+    ...made,
+    personId,
+    invitationId: invitation.id,
+    sessionId: ctx.actor.id,
+    ...CATALOGUE,
+  };
 }
 
 /** Parameters whose things are the same for everybody. */

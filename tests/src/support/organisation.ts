@@ -32,7 +32,7 @@ export async function mintOrganisation(pools: Pools, timeZone = 'UTC'): Promise<
     ctx: (role = 'owner', at = NOW) => ({
       db: pools.app,
       ...wholeFleet(id),
-      actor: { kind: 'session', id: randomUUID(), role },
+      actor: { kind: 'person', id: randomUUID(), sessionId: randomUUID(), role },
       requestId: randomUUID(),
       now: at,
     }),

@@ -1,5 +1,4 @@
 /** The API with the built dashboard on a free port, over the run's database: what the browser tests look at. */
-import { createSignInLink } from '@garboard/actions/organisation/administer.ts';
 import { createApp } from '@garboard/api/app.ts';
 import type { LogEntry } from '@garboard/api/deps.ts';
 import type { Role } from '@garboard/domain/organisation/permission.ts';
@@ -9,8 +8,8 @@ import { DASHBOARD_DIST, dashboardBuild } from '../../../apps/host/src/build-das
 import { type Listening, listen } from '../../../apps/host/src/listen.ts';
 import { pools } from './database.ts';
 import { NOW, type TestOrganisation } from './organisation.ts';
+import { accountsForTests, aPerson, linkOf, outbox } from './people.ts';
 
-const IN_AN_HOUR = new Date(NOW.getTime() + 3_600_000);
 /** The browser writes this down for every answer that is no success, and for one that is lost; whether it was meant is the test's to say. */
 const REFUSED_ON_PURPOSE =
   /^Failed to load resource: (the server responded with a status of 4\d\d|net::ERR_CONNECTION_RESET)/;
@@ -27,7 +26,16 @@ export function useStartedApp(): StartedApp {
   beforeAll(async () => {
     await (await dashboardBuild())?.();
     const log = (entry: LogEntry) => void (entry.event === 'fault' && faults.push(entry));
-    const app = createApp({ pools, now: () => NOW, log, dashboardDir: DASHBOARD_DIST, version: 'test' });
+    const accounts = accountsForTests(() => server.address.replace('127.0.0.1', 'localhost'));
+    const app = createApp({
+      pools,
+      now: () => NOW,
+      log,
+      accounts,
+      outbox,
+      dashboardDir: DASHBOARD_DIST,
+      version: 'test',
+    });
     server = await listen(app.fetch, 0, '127.0.0.1');
   });
   afterAll(async () => {
@@ -39,8 +47,8 @@ export function useStartedApp(): StartedApp {
     address,
     signIn: async (context, organisation, role = 'owner') => {
       const page = await watchedPage(context);
-      const link = { organisationId: organisation.id, role, now: NOW, expiresAt: IN_AN_HOUR };
-      await page.goto(`${address()}/sign-in/${await createSignInLink(pools.owner, link)}`);
+      const { id } = await aPerson(organisation, { role });
+      await page.goto(`${address()}${await linkOf(organisation, id)}`);
       return page;
     },
   };

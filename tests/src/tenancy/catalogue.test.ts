@@ -59,11 +59,12 @@ const OF_THE_ORGANISATION = [
   'api_key',
   'audit_head',
   'idempotency',
+  'invitation',
+  'membership',
   ...OF_OWN_RULES,
   'safety_notice',
   'saved_view',
   'season',
-  'session',
   'sign_in_link',
 ];
 

@@ -3,12 +3,13 @@ import { randomUUID } from 'node:crypto';
 import { insertApiKey, type NewSecret } from '@garboard/db/organisation/credentials.ts';
 import { mintToken } from '@garboard/db/organisation/token.ts';
 import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
+import type { Role } from '@garboard/domain/organisation/permission.ts';
 import { sql } from 'kysely';
 import { describe, expect, it } from 'vitest';
 import { pools } from '../support/database.ts';
 import { mintOrganisation, NOW } from '../support/organisation.ts';
 
-const keyOf = (organisationId: string): NewSecret & { name: string } => ({
+const keyOf = (organisationId: string): NewSecret & { role: Role; name: string } => ({
   ...{ token: mintToken('api_key', organisationId, randomUUID()), role: 'viewer', name: 'planted' },
   ...{ now: NOW, expiresAt: new Date(NOW.getTime() + 1000) },
 });

@@ -11,6 +11,8 @@ export const routes = () => new OpenAPIHono<ApiEnv>({ defaultHook: refuseInvalid
 
 /** Either will do: a program's key, or the cookie of somebody signed in. */
 export const SIGNED_IN = [{ apiKey: [] }, { session: [] }];
+/** A program's key stands for no person. */
+export const PERSON = [{ session: [] }];
 export const ANYBODY: Record<string, string[]>[] = [];
 
 export const json = <T extends z.ZodType>(schema: T, description: string) => ({
@@ -59,6 +61,12 @@ export const settled = <T extends z.ZodType>(schema: T, description: string) => 
   headers: z.object({ 'Idempotency-Replayed': replayed }),
 });
 
+/** An answer without a body to a request that can be repeated. */
+export const gone = (description: string) => ({
+  description,
+  headers: z.object({ 'Idempotency-Replayed': replayed }),
+});
+
 export const body = <T extends z.ZodType>(schema: T) => ({
   required: true,
   description: `JSON in UTF-8: at most ${MAX_BODY_BYTES / 1024} kB, nested at most ${MAX_BODY_DEPTH} deep, no name twice in an object, nothing that is not named here.`,
@@ -84,6 +92,8 @@ export const RulePath = z.object({ ruleId: z.string().meta({ description: 'An `i
 export const RuleChangePath = z.object({ changeId: Id });
 export const NoticePath = z.object({ noticeId: Id });
 export const NoticeItemPath = z.object({ noticeId: Id, itemId: Id });
+export const PersonPath = z.object({ personId: Id });
+export const InvitationPath = z.object({ invitationId: Id });
 
 type Declared = {
   description: string;
@@ -124,13 +134,14 @@ export function exampleOf(type: ProblemType): Problem {
 }
 
 /** What a read that takes parameters can answer. */
-export const READ_PROBLEMS = problems('unauthenticated', 'invalid', 'fault');
+export const READ_PROBLEMS = problems('unauthenticated', 'forbidden', 'invalid', 'fault');
 /** What a read of one thing by its id can answer. */
-export const READ_ONE_PROBLEMS = problems('unauthenticated', 'not-found', 'fault');
+export const READ_ONE_PROBLEMS = problems('unauthenticated', 'forbidden', 'not-found', 'fault');
 /** What a question with a body can answer. */
 export const BODY_PROBLEMS = problems(
   'malformed-json',
   'unauthenticated',
+  'forbidden',
   'foreign-origin',
   'too-large',
   'unsupported-media-type',
@@ -142,3 +153,5 @@ export const WRITE_PROBLEMS = {
   ...BODY_PROBLEMS,
   ...problems('forbidden', 'foreign-origin', 'invalid', 'idempotency-key-reused'),
 };
+/** What a person's own act without a body can answer. */
+export const PERSON_PROBLEMS = problems('unauthenticated', 'forbidden', 'foreign-origin', 'fault');

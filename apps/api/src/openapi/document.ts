@@ -5,10 +5,13 @@ import { withWhatAllHaveInCommon } from './in-common.ts';
 
 /** In the order of the alphabet. */
 const TAGS = [
+  { name: 'Account', description: 'A person’s own account, the same in every organisation.' },
   { name: 'Audit', description: 'Who changed what, as a chain that can be checked.' },
   { name: 'Catalogue', description: 'The rules with their sources, the kinds of item, the schemes.' },
   { name: 'Due list', description: 'What is out of date across the fleet, and why.' },
   { name: 'Items', description: 'Things aboard, the facts about them, and what follows from the facts.' },
+  { name: 'Organisations', description: 'The organisation one is at, and those one belongs to.' },
+  { name: 'People', description: 'Who works in the organisation, what each may do, and invitations.' },
   {
     name: 'Safety notices',
     description: 'What makers and authorities say of certain things, which ones aboard they cover, and the answers.',
@@ -46,7 +49,7 @@ export function openApiDocument(app: OpenAPIHono<ApiEnv>, { version, contact = S
     in: 'cookie',
     name: 'garboard_session',
     description:
-      'The cookie of somebody who signed in by a one-time link. A change must come from this host’s own pages.',
+      'The cookie of a person who has signed in at `/auth` or by a one-time link. A change must come from this host’s own pages. The doors under `/auth` are the accounts’ library’s own and are not part of this document.',
   });
   const document = app.getOpenAPI31Document({
     openapi: '3.1.0',

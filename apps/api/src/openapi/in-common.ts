@@ -11,8 +11,8 @@ type Operation = NonNullable<NonNullable<Document['paths']>[string]['get']>;
 const METHODS = ['get', 'post', 'put', 'patch', 'delete'] as const;
 
 export function withWhatAllHaveInCommon(document: Document): Document {
-  for (const path of Object.values(document.paths ?? {})) {
-    for (const method of METHODS) if (path[method]) complete(path[method]);
+  for (const [address, path] of Object.entries(document.paths ?? {})) {
+    for (const method of METHODS) if (path[method]) complete(path[method], address.startsWith('/v1/'));
     const read = path.get?.responses;
     if (read?.[200]?.headers?.ETag)
       read[304] = { description: 'The reader has this version already (`If-None-Match`).' };
@@ -20,9 +20,10 @@ export function withWhatAllHaveInCommon(document: Document): Document {
   return document;
 }
 
-function complete({ responses = {}, requestBody, security = [] }: Operation): void {
+/** Everything under `/v1` asks the database. */
+function complete({ responses = {}, requestBody }: Operation, asksDatabase: boolean): void {
   if (requestBody) responses[408] = refusal('came-too-slowly');
-  if (security.length > 0) responses[503] = refusal('timed-out', { 'Retry-After': RETRY_AFTER });
+  if (asksDatabase) responses[503] = refusal('timed-out', { 'Retry-After': RETRY_AFTER });
 }
 
 const RETRY_AFTER = { description: 'After so many seconds it may work.', schema: { type: 'integer' }, example: 5 };

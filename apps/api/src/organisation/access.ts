@@ -1,28 +1,45 @@
-/** Who is asking, and whether their role may. Runs before anything else looks at the request. */
-import { findCredential } from '@garboard/db/organisation/credentials.ts';
-import { readToken } from '@garboard/db/organisation/token.ts';
-import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
+/** Who is asking, and whether they may. Runs before anything else looks at the request. */
+import type { Accounts } from '@garboard/accounts/open-accounts.ts';
+import type { Person } from '@garboard/db/organisation/sessions.ts';
 import { may, type Permission } from '@garboard/domain/organisation/permission.ts';
-import type { Context } from 'hono';
-import { getCookie } from 'hono/cookie';
+import type { Context, Next } from 'hono';
+import { deleteCookie } from 'hono/cookie';
 import { createMiddleware } from 'hono/factory';
 import type { ApiEnv, Caller, Deps } from '../deps.ts';
 import { problem } from '../problem/problem.ts';
+import { authenticate } from './authenticate.ts';
 import { isSameOrigin } from './same-origin.ts';
 
-export const SESSION_COOKIE = 'garboard_session';
-
+/** For who has that permission in the organisation they are at. */
 export function access(deps: Deps, permission: Permission) {
+  return guard(deps, (c, next) => {
+    const { caller } = c.var;
+    if (!caller) return problem(c, 'forbidden', { detail: 'You belong to no organisation here, or not any more.' });
+    return may(caller.actor.role, permission) ? next() : problem(c, 'forbidden');
+  });
+}
+
+/** For a person who has signed in, whatever they belong to. A program's key stands for nobody. */
+export function personAccess(deps: Deps) {
+  return guard(deps, (c, next) =>
+    c.var.person ? next() : problem(c, 'forbidden', { detail: 'This is for a person who has signed in.' }),
+  );
+}
+
+/** For every good credential. */
+export function anyAccess(deps: Deps) {
+  return guard(deps, (_, next) => next());
+}
+
+type Guard = (c: Context<ApiEnv>, next: Next) => Promise<void> | Response;
+
+function guard(deps: Deps, allow: Guard) {
   return createMiddleware<ApiEnv>(async (c, next) => {
     c.header('cache-control', 'no-store');
-    const caller = await findCaller(c, deps);
-    if (!caller) return problem(c, 'unauthenticated', { headers: { 'www-authenticate': challenge(c) } });
-    c.set('caller', caller);
-    if (caller.actor.kind === 'session' && isWrite(c) && !isSameOrigin(c)) {
-      return problem(c, 'foreign-origin');
-    }
-    if (!may(caller.actor.role, permission)) return problem(c, 'forbidden');
-    return next();
+    if (!(await authenticate(c, deps)))
+      return problem(c, 'unauthenticated', { headers: { 'www-authenticate': challenge(c) } });
+    if (c.var.person && isWrite(c) && !isSameOrigin(c)) return problem(c, 'foreign-origin');
+    return allow(c, next);
   });
 }
 
@@ -32,25 +49,21 @@ export function callerOf(c: Context<ApiEnv>): Caller {
   return c.var.caller;
 }
 
-/** A credential in the header counts alone: a bad one is refused although a good cookie came along. */
-async function findCaller(c: Context<ApiEnv>, deps: Deps): Promise<Caller | null> {
-  const header = c.req.header('authorization');
-  const token =
-    header === undefined
-      ? tokenOf(getCookie(c, SESSION_COOKIE), 'session')
-      : tokenOf(/^Bearer +(\S+)$/i.exec(header)?.[1], 'api_key');
-  if (!token) return null;
-  const credential = await inOrganisation(deps.pools.app, wholeFleet(token.organisationId), (tx) =>
-    findCredential(tx, token, deps.now()),
-  );
-  if (!credential) return null;
-  const { vesselIds, ...actor } = credential;
-  return { organisationId: token.organisationId, vesselIds, actor };
+/** The person of a request that has passed `personAccess`. */
+export function personOf(c: Context<ApiEnv>): Person {
+  if (!c.var.person) throw new Error('a route without access control');
+  return c.var.person;
 }
 
-function tokenOf(text: string | undefined, kind: 'api_key' | 'session') {
-  const token = readToken(text ?? '');
-  return token?.kind === kind ? token : null;
+/** There is no person without accounts. */
+export function accountsOf({ accounts }: Deps): Accounts {
+  if (!accounts) throw new Error('a person without accounts');
+  return accounts;
+}
+
+export function forgetSession(c: Context<ApiEnv>, deps: Deps): void {
+  const { name, secure } = accountsOf(deps).cookie;
+  deleteCookie(c, name, { path: '/', secure });
 }
 
 const isWrite = (c: Context<ApiEnv>) => c.req.method !== 'GET' && c.req.method !== 'HEAD';

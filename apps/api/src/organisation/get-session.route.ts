@@ -1,11 +1,12 @@
 /** GET /v1/session: whose credential this is. */
 import { Session } from '@garboard/contract/organisation/session.ts';
 import { loadOrganisation } from '@garboard/db/organisation/organisations.ts';
+import { permissionsOf } from '@garboard/domain/organisation/permission.ts';
 import { createRoute } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
 import { json, problems, routes, SIGNED_IN } from '../openapi/declare.ts';
 import { read } from '../request/action-context.ts';
-import { access, callerOf } from './access.ts';
+import { anyAccess } from './access.ts';
 
 const route = createRoute({
   method: 'get',
@@ -13,14 +14,19 @@ const route = createRoute({
   operationId: 'getSession',
   tags: ['Session'],
   summary: 'Ask whom the credential stands for',
-  description: 'The organisation and the role of the API key or of the session.',
+  description: 'The person, the organisation they are at and what they may there; or the organisation of an API key.',
   security: SIGNED_IN,
-  responses: { 200: json(Session, 'The organisation and the role.'), ...problems('unauthenticated', 'fault') },
+  responses: { 200: json(Session, 'Who it is.'), ...problems('unauthenticated', 'fault') },
 });
 
 export function getSessionRoute(deps: Deps) {
-  return routes().openapi({ ...route, middleware: access(deps, 'read') }, async (c) => {
+  return routes().openapi({ ...route, middleware: anyAccess(deps) }, async (c) => {
+    const { person, caller } = c.var;
+    const who = person && { person: { id: person.id, name: person.name, email: person.email } };
+    if (!caller) return c.json({ ...who, permissions: [] }, 200);
     const { id, name } = await read(c, deps, loadOrganisation);
-    return c.json({ organisation: { id, name }, role: callerOf(c).actor.role }, 200);
+    const { role } = caller.actor;
+    const narrowed = caller.vesselIds !== 'all' && { vesselIds: [...caller.vesselIds] };
+    return c.json({ ...who, organisation: { id, name }, role, permissions: permissionsOf(role), ...narrowed }, 200);
   });
 }

@@ -1,27 +1,27 @@
-import { createSignInLink } from '@garboard/actions/organisation/administer.ts';
+import type { Account } from '@garboard/contract/organisation/account.ts';
 import type { Session } from '@garboard/contract/organisation/session.ts';
 import type { Problem } from '@garboard/contract/problem.ts';
-import { app, log, signedIn, tell } from '@garboard/tests/support/api.ts';
+import { PERMISSIONS } from '@garboard/domain/organisation/permission.ts';
+import { app, comeIn, log, signedIn, signedInPerson, tell } from '@garboard/tests/support/api.ts';
 import { pools } from '@garboard/tests/support/database.ts';
 import { mintOrganisation, NOW } from '@garboard/tests/support/organisation.ts';
+import { aPerson, linkOf } from '@garboard/tests/support/people.ts';
 import { describe, expect, it } from 'vitest';
 
-const HOUR = 3_600_000;
 const SAME_ORIGIN = { 'sec-fetch-site': 'same-origin' };
 
-async function aLink(role: 'owner' | 'viewer' = 'owner', expiresAt = new Date(NOW.getTime() + HOUR)) {
+async function aLink(expiresAt?: Date) {
   const organisation = await mintOrganisation(pools);
-  const token = await createSignInLink(pools.owner, { organisationId: organisation.id, role, now: NOW, expiresAt });
-  return { organisation, token, path: `/sign-in/${token}` };
+  const person = await aPerson(organisation);
+  const path = await linkOf(organisation, person.id, expiresAt);
+  return { organisation, person, path, token: path.replace('/sign-in/', '') };
 }
 
 async function aSession() {
-  const link = await aLink();
-  const response = await app.request(link.path);
-  const cookie = response.headers.get('set-cookie')?.split(';')[0] ?? '';
+  const { organisation, person, cookie } = await signedInPerson();
   const ask = <Body>(method: string, path: string, headers = {}, body?: unknown) =>
     tell<Body>(app.request, method, path, { cookie, 'content-type': 'application/json', ...headers }, body);
-  return { ...link, cookie, ask };
+  return { organisation, person, cookie, ask };
 }
 
 describe('GET /sign-in/{token}', () => {
@@ -32,7 +32,7 @@ describe('GET /sign-in/{token}', () => {
 
     expect([response.status, response.headers.get('location')]).toEqual([303, '/']);
     expect(response.headers.get('set-cookie')).toMatch(
-      /^garboard_session=gbs_[\w-]{86}; Max-Age=2592000; Path=\/; HttpOnly; SameSite=Lax$/,
+      /^garboard_session=\w{32}[.]\S{40,60}; Max-Age=2592000; Path=\/; HttpOnly; SameSite=Lax$/,
     );
     expect(response.headers.get('cache-control')).toBe('no-store');
   });
@@ -64,7 +64,7 @@ describe('GET /sign-in/{token}', () => {
   });
 
   it('says in words that a link is out of date, or is none', async () => {
-    const { path } = await aLink('owner', new Date(NOW.getTime() - 1));
+    const { path } = await aLink(new Date(NOW.getTime() - 1));
 
     const [late, none] = [await app.request(path), await app.request('/sign-in/gbl_abc')];
 
@@ -85,11 +85,16 @@ describe('GET /sign-in/{token}', () => {
 
 describe('a session', () => {
   it('says whose it is', async () => {
-    const { ask, organisation } = await aSession();
+    const { ask, organisation, person } = await aSession();
 
     const { body } = await ask<Session>('GET', '/v1/session');
 
-    expect(body).toEqual({ organisation: { id: organisation.id, name: organisation.name }, role: 'owner' });
+    expect(body).toEqual({
+      person,
+      organisation: { id: organisation.id, name: organisation.name },
+      role: 'owner',
+      permissions: PERMISSIONS,
+    });
   });
 
   it('changes things from our own pages', async () => {
@@ -150,5 +155,55 @@ describe('a session', () => {
 
     expect(asKey.status).toBe(401);
     expect((await owner.post('/v1/session/end', {})).status).toBe(403);
+  });
+
+  it('is worth nothing with another signature, without one, or once it has run out', async () => {
+    const { cookie, ask } = await aSession();
+    const [token] = cookie.replace('garboard_session=', '').split('.');
+    const with_ = (value: string) => tell(app.request, 'GET', '/v1/session', { cookie: `garboard_session=${value}` });
+
+    expect((await with_(`${token}.${'A'.repeat(43)}%3D`)).status).toBe(401);
+    expect((await with_(String(token))).status).toBe(401);
+    await pools.accounts.query(`update session set "expiresAt" = now() - interval '1 second' where token = $1`, [
+      token,
+    ]);
+    expect((await ask('GET', '/v1/session')).status).toBe(401);
+  });
+
+  it('is not asked for by its organisation: a person has the role of the one they are at', async () => {
+    const me = await signedInPerson({ role: 'viewer' });
+
+    expect((await me.get<Session>('/v1/session')).body.role).toBe('viewer');
+    expect((await me.post('/v1/vessels', { name: 'Teal' })).status).toBe(403);
+  });
+});
+
+describe('one’s sessions elsewhere', () => {
+  it('are listed, and ended one by one or all at once; their next request is refused', async () => {
+    const here = await signedInPerson();
+    const there = await comeIn(here.organisation, here.person);
+    const everywhere = await comeIn(here.organisation, here.person);
+    const { body } = await here.get<Account>('/v1/account');
+    expect(body.sessions.map(({ current }) => current).filter(Boolean)).toHaveLength(1);
+    expect(body.sessions).toHaveLength(3);
+
+    const latest = (await everywhere.get<Account>('/v1/account')).body.sessions.find(({ current }) => current);
+    expect((await here.post(`/v1/account/sessions/${latest?.id}/end`, {})).status).toBe(204);
+    expect((await everywhere.get('/v1/session')).status).toBe(401);
+    expect((await there.get('/v1/session')).status).toBe(200);
+
+    expect((await here.post('/v1/account/other-sessions/end', {})).status).toBe(204);
+    expect((await there.get('/v1/session')).status).toBe(401);
+    expect((await here.get('/v1/session')).status).toBe(200);
+  });
+
+  it('are nobody else’s to end', async () => {
+    const [me, other] = [await signedInPerson(), await signedInPerson()];
+    const { body } = await other.get<Account>('/v1/account');
+
+    const { status } = await me.post(`/v1/account/sessions/${body.sessions[0]?.id}/end`, {});
+
+    expect(status).toBe(404);
+    expect((await other.get('/v1/session')).status).toBe(200);
   });
 });

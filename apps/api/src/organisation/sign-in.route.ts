@@ -1,27 +1,20 @@
-/** GET /sign-in/{token}: a one-time link opens a session and leads to the dashboard. */
-import { SESSION_DAYS, useSignInLink } from '@garboard/actions/organisation/session.ts';
+/** GET /sign-in/{token}: a one-time link signs a person in and leads to the dashboard. */
+import { useSignInLink } from '@garboard/actions/organisation/sign-in.ts';
 import { readToken } from '@garboard/db/organisation/token.ts';
 import type { Context } from 'hono';
-import { setCookie } from 'hono/cookie';
 import type { ApiEnv, Deps } from '../deps.ts';
 import { routes } from '../openapi/declare.ts';
 import { humanPage } from '../page/human-page.ts';
-import { SESSION_COOKIE } from './access.ts';
 
-export function signInRoute(deps: Deps) {
+export function signInRoute({ accounts, pools, now }: Deps) {
   return routes().get('/sign-in/:token', async (c) => {
     c.header('cache-control', 'no-store');
     if (c.req.method === 'HEAD') return c.body(null, 200);
     const link = c.req.param('token');
-    const session = await useSignInLink(deps.pools.app, link, deps.now(), c.var.requestId);
-    if (session === null) return refuse(c, readToken(link)?.kind === 'sign_in_link');
-    setCookie(c, SESSION_COOKIE, session, {
-      httpOnly: true,
-      sameSite: 'Lax',
-      path: '/',
-      secure: deps.secureCookies ?? false,
-      maxAge: SESSION_DAYS * 86_400,
-    });
+    const by = accounts && (await useSignInLink(pools.app, link, now(), c.var.requestId));
+    const cookie = by && (await accounts.openSession(by.personId, by.organisationId));
+    if (!cookie) return refuse(c, readToken(link)?.kind === 'sign_in_link');
+    c.header('set-cookie', cookie);
     return c.redirect('/', 303);
   });
 }

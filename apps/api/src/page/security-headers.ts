@@ -2,7 +2,7 @@
 import { secureHeaders } from 'hono/secure-headers';
 import type { Deps } from '../deps.ts';
 
-export function securityHeaders({ secureCookies = false }: Deps) {
+export function securityHeaders({ accounts }: Deps) {
   return secureHeaders({
     contentSecurityPolicy: {
       defaultSrc: ["'self'"],
@@ -14,6 +14,6 @@ export function securityHeaders({ secureCookies = false }: Deps) {
     },
     xFrameOptions: 'DENY',
     referrerPolicy: 'no-referrer',
-    strictTransportSecurity: secureCookies,
+    strictTransportSecurity: accounts?.cookie.secure ?? false,
   });
 }

@@ -15,7 +15,7 @@ export function logRequest(deps: Deps) {
       path: templateOf(c),
       status: c.res.status,
       ms: Math.round((performance.now() - start) * 10) / 10,
-      actor: c.var.caller?.actor.kind ?? 'nobody',
+      actor: c.var.caller?.actor.kind ?? (c.var.person ? 'person' : 'nobody'),
       organisationId: c.var.caller?.organisationId ?? null,
     });
   });

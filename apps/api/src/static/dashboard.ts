@@ -6,7 +6,7 @@ import { contentType, openFolder, type StaticFolder } from './static-folder.ts';
 /** Answers what no route answered; `null` when it is no address of the dashboard either. */
 export type Dashboard = (c: Context<ApiEnv>) => Promise<Response | null>;
 
-const OURS = /^\/(v1|docs|problems|sign-in|assets)(\/|$)|^\/(openapi[.]json|healthz|readyz|metrics)$/;
+const OURS = /^\/(v1|docs|problems|auth|assets)(\/|$)|^\/(openapi[.]json|healthz|readyz|metrics)$|^\/sign-in\//;
 
 export function dashboard(dir: string | null | undefined): Dashboard {
   if (!dir) return async () => null;

@@ -32,7 +32,7 @@ export function Frame() {
         {strings.skip}
       </a>
       <div className="side">
-        <p className="organisation">{data.organisation.name}</p>
+        <p className="organisation">{data.organisation?.name}</p>
         <Navigation />
       </div>
       <Page />

@@ -1,7 +1,7 @@
 /** What only an administrator at the machine does: organisations, keys and sign-in links. Uses the owner's pool. */
 import { insertApiKey, insertSignInLink, type NewSecret, revokeApiKey } from '@garboard/db/organisation/credentials.ts';
 import {
-  findOrganisationByName,
+  findOrganisationsByName,
   insertOrganisation,
   type OrganisationRecord,
 } from '@garboard/db/organisation/organisations.ts';
@@ -26,7 +26,7 @@ export async function createOrganisation(
     return refused({ kind: 'invalid', errors: [{ pointer: '/name', detail: 'must be 1 to 120 characters' }] });
   if (!isTimeZone(timeZone))
     return refused({ kind: 'invalid', errors: [{ pointer: '/timeZone', detail: 'must be an IANA time zone' }] });
-  if (await findOrganisationByName(owner, wanted))
+  if ((await findOrganisationsByName(owner, wanted)).length > 0)
     return refused({ kind: 'conflict', detail: `There is an organisation ${wanted} already.` });
   const organisation = { id: newId(now), name: wanted, timeZone };
   await insertOrganisation(owner, { ...organisation, createdAt: now });
@@ -42,21 +42,18 @@ export async function createOrganisation(
   return done(organisation);
 }
 
-export type NewCredential = {
-  readonly organisationId: string;
-  readonly role: Role;
-  readonly now: Date;
-  readonly expiresAt: Date;
-};
+type Credential = { readonly organisationId: string; readonly now: Date; readonly expiresAt: Date };
+export type NewApiKey = Credential & { readonly role: Role; readonly name: string };
+export type NewSignInLink = Credential & { readonly personId: string };
 
 /** Answers with the key's text, which is stored nowhere and shown only this once. */
-export function createApiKey(owner: Db, key: NewCredential & { readonly name: string }): Promise<string> {
-  return mint(owner, 'api_key', key, (tx, secret) => insertApiKey(tx, { ...secret, name: key.name }));
+export function createApiKey(owner: Db, { role, name, ...key }: NewApiKey): Promise<string> {
+  return mint(owner, 'api_key', key, { role, name }, (tx, secret) => insertApiKey(tx, { ...secret, role, name }));
 }
 
-/** Answers with the link's token. It opens one session, once. */
-export function createSignInLink(owner: Db, link: NewCredential): Promise<string> {
-  return mint(owner, 'sign_in_link', link, insertSignInLink);
+/** Answers with the link's token. It signs the person in, once. */
+export function createSignInLink(owner: Db, { personId, ...link }: NewSignInLink): Promise<string> {
+  return mint(owner, 'sign_in_link', link, { personId }, (tx, secret) => insertSignInLink(tx, { ...secret, personId }));
 }
 
 /** `false` when there is no such key, or it is revoked already. */
@@ -80,19 +77,19 @@ type Insert = (tx: Scoped, secret: NewSecret) => Promise<void>;
 async function mint(
   owner: Db,
   kind: TokenKind,
-  { organisationId, ...secret }: NewCredential,
+  { organisationId, now, expiresAt }: Credential,
+  about: object,
   insert: Insert,
 ): Promise<string> {
-  const token = mintToken(kind, organisationId, newId(secret.now));
+  const token = mintToken(kind, organisationId, newId(now));
   await inOrganisation(owner, wholeFleet(organisationId), async (tx) => {
-    await insert(tx, { token, role: secret.role, now: secret.now, expiresAt: secret.expiresAt });
-    const after = { kind, role: secret.role, expiresAt: secret.expiresAt };
-    audit(asUpkeep(owner, tx, organisationId, secret.now), {
+    await insert(tx, { token, now, expiresAt });
+    audit(asUpkeep(owner, tx, organisationId, now), {
       verb: `create_${kind}`,
       subject: 'api_key',
       subjectId: token.id,
       before: null,
-      after,
+      after: { kind, ...about, expiresAt },
     });
   });
   return token.text;

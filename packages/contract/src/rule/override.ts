@@ -69,7 +69,7 @@ export const Override = z
       document: 'Data sheet H-88, page 2',
       from: '2026-03-01',
       recordedAt: '2026-03-01T08:12:00Z',
-      recordedBy: 'session:0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e',
+      recordedBy: 'person:0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e',
       version: 1,
     },
   });

@@ -47,7 +47,7 @@ export const SavedView = z
     example: {
       id: '0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d',
       ...EXAMPLE,
-      savedBy: 'session:0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e',
+      savedBy: 'person:0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e',
       createdAt: '2026-11-25T08:12:00Z',
       version: 1,
     },

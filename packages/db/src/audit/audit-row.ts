@@ -25,6 +25,8 @@ export type AuditRow = {
     | 'notice_answer'
     | 'api_key'
     | 'session'
+    | 'person'
+    | 'invitation'
     | 'organisation';
   readonly subjectId: string;
   readonly before: unknown;

@@ -1,18 +1,41 @@
-/** Which role may do what. The one table; routes and docs read it. */
+/** Which role may do what. The one table; routes, screens and docs/roles.md read it. */
 
 export const ROLES = ['owner', 'manager', 'surveyor', 'yard', 'viewer'] as const;
 export type Role = (typeof ROLES)[number];
 
-export type Permission = 'read' | 'record_facts' | 'keep_register' | 'keep_rules' | 'read_audit';
+export type Permission =
+  | 'read'
+  | 'record_facts'
+  | 'keep_register'
+  | 'keep_rules'
+  | 'manage_people'
+  | 'read_audit'
+  | 'keep_organisation';
 
-const MAY: Record<Permission, readonly Role[]> = {
-  read: ROLES,
-  record_facts: ['owner', 'manager', 'surveyor', 'yard'],
-  keep_register: ['owner', 'manager'],
-  keep_rules: ['owner', 'manager'],
-  read_audit: ['owner', 'manager'],
+type Entry = { readonly roles: readonly Role[]; readonly words: string };
+
+/** `words` completes "may". */
+const TABLE: Record<Permission, Entry> = {
+  read: { roles: ROLES, words: 'read the register, the due list, the rules and who works here' },
+  record_facts: {
+    roles: ['owner', 'manager', 'surveyor', 'yard'],
+    words: 'record facts about things aboard and what happened to a vessel',
+  },
+  keep_register: {
+    roles: ['owner', 'manager'],
+    words: 'enter and change vessels, items, situations and figures of the organisation’s own',
+  },
+  keep_rules: { roles: ['owner', 'manager'], words: 'keep the organisation’s own rules' },
+  manage_people: { roles: ['owner', 'manager'], words: 'invite people, change what they may, and remove them' },
+  read_audit: { roles: ['owner', 'manager'], words: 'read who changed what' },
+  keep_organisation: { roles: ['owner'], words: 'change the organisation’s name and time zone' },
 };
 
+export const PERMISSIONS = Object.keys(TABLE) as readonly Permission[];
+
 export function may(role: Role, permission: Permission): boolean {
-  return MAY[permission].includes(role);
+  return TABLE[permission].roles.includes(role);
 }
+
+export const permissionsOf = (role: Role): Permission[] => PERMISSIONS.filter((permission) => may(role, permission));
+export const wordsOf = (permission: Permission): string => TABLE[permission].words;

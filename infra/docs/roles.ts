@@ -1,0 +1,23 @@
+/** The page of roles, made from the one table. */
+import { PERMISSIONS, permissionsOf, ROLES, wordsOf } from '@garboard/domain/organisation/permission.ts';
+
+export function rolesPage(): string {
+  const head = `| may | ${ROLES.join(' | ')} |\n| --- |${' :-: |'.repeat(ROLES.length)}`;
+  const rows = PERMISSIONS.map((permission) => {
+    const marks = ROLES.map((role) => (permissionsOf(role).includes(permission) ? 'yes' : '—'));
+    return `| ${wordsOf(permission)} (\`${permission}\`) | ${marks.join(' | ')} |`;
+  });
+  return `${[WHAT, [head, ...rows].join('\n'), BESIDES].join('\n\n')}\n`;
+}
+
+const WHAT = `# Who may do what
+
+Made by \`npm run roles\` from \`packages/domain/src/organisation/permission.ts\`; not for editing. A person has one role in
+each organisation they belong to, an API key has one role in its own.`;
+
+const BESIDES = `Besides:
+
+- \`surveyor\`, \`yard\` and \`viewer\` can be narrowed to some vessels. The database then shows and takes nothing of the others.
+- Only an owner makes somebody an owner, or changes or removes one. The last owner can neither leave nor become something else.
+- What a role may counts from the next request on: nothing that was granted before is carried in a session.
+- Everybody sees who works here; addresses are shown to those who manage people.`;
