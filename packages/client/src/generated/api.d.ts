@@ -2717,7 +2717,7 @@ export interface components {
              */
             itemId?: string;
             /**
-             * @description Counted in place of the duty’s intervals.
+             * @description Counted in place of the interval that the duty names first, from whatever it counts; another limit of another length stays as published.
              * @example P42M
              */
             period: string;
@@ -3460,7 +3460,7 @@ export interface components {
              */
             itemId?: string;
             /**
-             * @description Counted in place of the duty’s intervals.
+             * @description Counted in place of the interval that the duty names first, from whatever it counts; another limit of another length stays as published.
              * @example P42M
              */
             period: string;
@@ -4494,7 +4494,7 @@ export interface components {
             /** @description What `overrideId` calls it; its place in the list where absent. */
             id?: string;
             /**
-             * @description Counted in place of the duty’s intervals.
+             * @description Counted in place of the interval that the duty names first, from whatever it counts; another limit of another length stays as published.
              * @example P42M
              */
             period: string;

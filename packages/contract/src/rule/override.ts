@@ -8,7 +8,10 @@ const figure = {
   }),
   ruleId: z.string().max(80).meta({ description: 'An entry of `/v1/rules`.', example: 'lpg-hose' }),
   duty: z.string().max(80).meta({ description: 'The id of one of the rule’s duties.', example: 'replacement' }),
-  period: Duration.meta({ description: 'Counted in place of the duty’s intervals.' }),
+  period: Duration.meta({
+    description:
+      'Counted in place of the interval that the duty names first, from whatever it counts; another limit of another length stays as published.',
+  }),
   weight: z.enum(['maker', 'insurer', 'own']).meta({ description: 'What stands behind the figure.' }),
   decidedBy: words(120).meta({ description: 'Who decided it.', example: 'Anna Berg' }),
   reason: words(500).meta({ example: 'The maker of this hose gives it four years.' }),

@@ -40,6 +40,7 @@ export const ATTRIBUTE_IDS = [
   'beltInspectionHours',
   'beltLifeMonths',
   'beltHours',
+  'hoseLifeCountsFrom',
 ] as const;
 export type AttributeId = (typeof ATTRIBUTE_IDS)[number];
 

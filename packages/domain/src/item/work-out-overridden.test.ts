@@ -138,3 +138,19 @@ describe('advice under a figure of one’s own', () => {
     expect(solas).toEqual(raft([]));
   });
 });
+
+it('takes the place of the interval that the duty names first, and of no other length', () => {
+  const figure = override({ ruleId: 'hru-disp', duty: 'replacement', period: 'P3Y' });
+  const aboard = [fact('installed', '2024-02-10'), fact('manufactured', '2022-06')];
+  const [unit] = under('hru-disp', 'hydrostatic_release_disposable', aboard, [figure]);
+  expect(unit && datesOf(unit)).toMatchObject({ dueOn: '2026-06-30' });
+
+  const both = override({ ruleId: 'lpg-hose', duty: 'replacement', period: 'P4Y' });
+  const [hose] = under(
+    'lpg-hose',
+    'gas_hose',
+    [fact('installed', '2024-02-10'), fact('manufactured', '2023-06')],
+    [both],
+  );
+  expect(hose && datesOf(hose)).toMatchObject({ dueOn: '2027-06-30' });
+});

@@ -1,6 +1,6 @@
 /** A duty under an organisation's own figure: the published figure stays beside it. */
 import { dayInWords, periodInWords } from '../calendar/words.ts';
-import { isAfter, isBinding, type Override, type OverrideWeight } from '../rule/override.ts';
+import { isBinding, type Override, type OverrideWeight, standsFor } from '../rule/override.ts';
 import type { Duty, Rule, Source } from '../rule/rule.ts';
 import type { Grounds } from './limit-count.ts';
 import type { Explanation, Obligation } from './obligation.ts';
@@ -41,7 +41,7 @@ function withPeriod({ window: _, extension: __, ...duty }: Duty, { weight, perio
     ...duty,
     inWords: `By ${WHOSE[weight]} figure the interval is ${periodInWords(period)}`,
     limits: duty.limits.map((limit) =>
-      isAfter(limit)
+      standsFor(limit, duty)
         ? {
             kind: 'after',
             from: limit.from,

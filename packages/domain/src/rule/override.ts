@@ -77,7 +77,7 @@ export type OverrideVerdict =
  * loosened: from no day may it lead further than the shortest interval that the rule could give.
  */
 export function judgeOverride(rule: Rule, duty: Duty, period: string): OverrideVerdict {
-  const intervals = duty.limits.filter(isAfter).map(({ plus }) => plus);
+  const intervals = duty.limits.flatMap((limit) => (standsFor(limit, duty) ? [limit.plus] : []));
   if (intervals.length === 0) return refused('duty', 'has no interval that another figure could stand in for');
   const own = parsePeriod(period);
   if (!own || !isSensible(own)) return refused('period', `must be at least a day and at most ${MOST_YEARS} years`);
@@ -103,7 +103,18 @@ export function isSensible({ months, days }: Period): boolean {
   return months + days > 0 && months * 31 + days <= MOST_YEARS * 12 * 31;
 }
 
-export function isAfter(limit: Limit): limit is Extract<Limit, { kind: 'after' }> {
+type After = Extract<Limit, { kind: 'after' }>;
+
+/**
+ * Whether somebody's own figure takes the place of the limit's interval: of the one that the duty names first,
+ * from whatever it counts. Where another of the duty's limits has another length, that one stays as published.
+ */
+export function standsFor(limit: Limit, { limits }: Pick<Duty, 'limits'>): limit is After {
+  const first = limits.find(isAfter);
+  return isAfter(limit) && JSON.stringify(limit.plus) === JSON.stringify(first?.plus);
+}
+
+function isAfter(limit: Limit): limit is After {
   return limit.kind === 'after';
 }
 

@@ -9,7 +9,10 @@ const readsOf = (id: string) => {
 };
 
 it.each([
-  ['lpg-hose', { facts: ['installed', 'manufactured', 'printed_expiry', 'replaced'] }],
+  [
+    'lpg-hose',
+    { facts: ['installed', 'manufactured', 'printed_expiry', 'replaced'], attributes: ['hoseLifeCountsFrom'] },
+  ],
   ['raft-solas', { facts: ['extended', 'serviced'], attributes: ['extendedInterval'] }],
   ['raft-nap', { facts: ['manufactured', 'serviced', 'tested'], tests: ['necessary_additional_pressure'] }],
   ['raft-pack', { facts: ['printed_expiry', 'replaced'], events: ['liferaft_service'] }],

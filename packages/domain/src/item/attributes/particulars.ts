@@ -127,6 +127,18 @@ export const PARTICULARS = {
     words: 'multi-season antifouling',
     whereFound: "the tin or the yard's invoice",
   },
+  hoseLifeCountsFrom: {
+    id: 'hoseLifeCountsFrom',
+    type: {
+      kind: 'choice',
+      choices: [
+        { value: 'earliest', words: 'the earlier of fitting and manufacture' },
+        { value: 'fitting', words: 'its fitting, where that is on record, as the trade has it' },
+      ],
+    },
+    words: 'what the life of the hose counts from',
+    whereFound: "whoever answers for the boat decides; the gas engineer's advice",
+  },
   fittingMaterial: {
     id: 'fittingMaterial',
     type: {

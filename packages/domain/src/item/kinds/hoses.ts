@@ -16,7 +16,7 @@ export const HOSE_KINDS: readonly ItemKind[] = [
       printed_expiry: 'printed along some hoses as a replace-by date',
       installed: "the gas engineer's invoice or certificate",
     },
-    attributes: [],
+    attributes: ['hoseLifeCountsFrom'],
   },
   {
     id: 'gas_regulator',

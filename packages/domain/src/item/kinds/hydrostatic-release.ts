@@ -23,6 +23,6 @@ export const HYDROSTATIC_RELEASE_KINDS: readonly ItemKind[] = [
       printed_expiry: 'marked on the label by whoever fitted it',
       installed: 'marked on the label by whoever fitted it, or the log book',
     },
-    attributes: [],
+    attributes: ['makerLifeMonths'],
   },
 ];

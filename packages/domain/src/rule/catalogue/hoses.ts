@@ -1,5 +1,5 @@
-import type { Rule, Source } from '../rule.ts';
-import { ownFigure, sinceFitted } from './shapes.ts';
+import type { Condition, Duty, Rule, Source } from '../rule.ts';
+import { every, ownFigure, sinceFitted } from './shapes.ts';
 
 const HOSE_ARTICLE: Source = {
   publication: 'trade press',
@@ -14,6 +14,15 @@ const GAS_TRADE: Source = {
   address: null,
   status: 'common_practice',
 };
+
+const RENEWED_BY_GAS_ENGINEER: Pick<Duty, 'action' | 'resets'> = {
+  action: { kind: 'replace', words: 'Have a gas engineer renew the gas hose' },
+  resets: [{ act: 'replaced', by: ['gas_engineer'] }],
+};
+
+function countsFrom(value: string): Condition {
+  return { kind: 'attribute_is', attribute: 'hoseLifeCountsFrom', value };
+}
 
 export const HOSE_RULES: readonly Rule[] = [
   {
@@ -117,20 +126,29 @@ export const HOSE_RULES: readonly Rule[] = [
     weight: 'common_practice',
     kinds: ['gas_hose'],
     inWords:
-      'A gas hose is renewed by the replace-by date printed on it, and five years after fitting or manufacture. The trade goes by the fitting where it is on record; the earliest known date binds here, as a hose ages in stock too.',
+      'A gas hose is renewed by the replace-by date printed on it, and five years after fitting or manufacture. The trade goes by the fitting where it is on record; the earliest known date binds here, as a hose ages in stock too, unless it is set that the fitting counts.',
     source: GAS_TRADE,
     duties: [
       {
+        ...RENEWED_BY_GAS_ENGINEER,
         id: 'replacement',
-        action: { kind: 'replace', words: 'Have a gas engineer renew the gas hose' },
+        appliesWhen: [{ condition: countsFrom('earliest'), ifNotRecorded: 'applies' }],
         inWords:
           'A gas hose is renewed by any date printed on it, and 5 years after fitting or manufacture, whichever is first',
         limits: [
           { kind: 'printed' },
-          { kind: 'after', from: 'installed', plus: { kind: 'fixed', period: 'P5Y' } },
-          { kind: 'after', from: 'manufactured', plus: { kind: 'fixed', period: 'P5Y' }, counting: 'whole_months' },
+          sinceFitted(every('P5Y')),
+          { kind: 'after', from: 'manufactured', plus: every('P5Y'), counting: 'whole_months' },
         ],
-        resets: [{ act: 'replaced', by: ['gas_engineer'] }],
+      },
+      {
+        ...RENEWED_BY_GAS_ENGINEER,
+        id: 'replacement_from_fitting',
+        appliesWhen: [{ condition: countsFrom('fitting'), ifNotRecorded: 'does_not_apply' }],
+        inWords:
+          'A gas hose is renewed by any date printed on it and 5 years after fitting, or without a fitting date 5 years after manufacture',
+        limits: [{ kind: 'printed' }, sinceFitted(every('P5Y'))],
+        fallback: [{ kind: 'after', from: 'manufactured', plus: every('P5Y'), counting: 'whole_months' }],
       },
     ],
     checks: [],

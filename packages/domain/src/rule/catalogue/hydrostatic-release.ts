@@ -1,6 +1,6 @@
 import type { Capacity } from '../../item/fact.ts';
 import type { Duty, Rule } from '../rule.ts';
-import { every, sinceLastDone } from './shapes.ts';
+import { every, ownFigure, sinceLastDone } from './shapes.ts';
 
 const STATION: readonly Capacity[] = ['hydrostatic_release_service_station', 'liferaft_service_station'];
 
@@ -80,7 +80,7 @@ export const HYDROSTATIC_RELEASE_RULES: readonly Rule[] = [
     weight: 'maker',
     kinds: ['hydrostatic_release_disposable'],
     inWords:
-      'A disposable hydrostatic release is replaced two years after it was fitted and four years after it was made, whichever is first, to the end of the month. Whoever fits it marks the month and year on it.',
+      "A disposable hydrostatic release is replaced two years after it was fitted and four years after it was made, or the maker's own life from manufacture, whichever is first, to the end of the month. One page has the two years run from manufacture: that is not counted. Whoever fits it marks the month and year on it.",
     source: { publication: "beacon maker's manual", clause: 'p. 16', address: null, status: 'second_hand' },
     duties: [
       {
@@ -89,7 +89,7 @@ export const HYDROSTATIC_RELEASE_RULES: readonly Rule[] = [
           'A disposable hydrostatic release is replaced 2 years after fitting, 4 years after manufacture and by the date marked on it, whichever is first',
         limits: [
           { kind: 'after', from: 'installed', plus: every('P2Y'), counting: 'whole_months' },
-          { kind: 'after', from: 'manufactured', plus: every('P4Y'), counting: 'whole_months' },
+          { kind: 'after', from: 'manufactured', plus: ownFigure('makerLifeMonths', 'P4Y'), counting: 'whole_months' },
           { kind: 'printed' },
         ],
       },

@@ -1,6 +1,7 @@
 /** A duty made ready: every part of it that moves a day. */
 import { addMonths, type Day } from '../../calendar/day.ts';
 import { periodOf } from '../../calendar/words.ts';
+import { standsFor } from '../override.ts';
 import type { Duty, Extension, Limit, ReplaceBy } from '../rule.ts';
 import { eventCode, kindCode, NO_DAY, NONE } from './codes.ts';
 import { compileApplies, type NumberValue } from './compile-condition.ts';
@@ -20,7 +21,9 @@ export function compileDuty(duty: Duty, numberValue: NumberValue, number: number
     onlyFor: duty.onlyFor?.map(kindCode) ?? null,
     appliesWhen: compileApplies(duty.appliesWhen, numberValue),
     limits: all(duty.limits),
-    ownLimits: duty.limits.map((limit) => compileOwn(limit, numberValue)),
+    ownLimits: duty.limits.map((limit) =>
+      standsFor(limit, duty) ? compileOwn(limit) : compileLimit(limit, numberValue),
+    ),
     cappedBy: all(duty.cappedBy),
     noLaterThan: all(duty.noLaterThan),
     fallback: all(duty.fallback),

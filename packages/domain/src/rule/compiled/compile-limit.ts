@@ -24,9 +24,8 @@ export function compileLimit(limit: Limit, number: NumberValue, window: KeptWind
   return { kind: limit.kind, day: dayOfLimit(limit, number, window) };
 }
 
-/** The limit with the organisation's own interval in place of its own, where it has one. */
-export function compileOwn(limit: Limit, number: NumberValue): LimitPlan {
-  if (limit.kind !== 'after') return compileLimit(limit, number);
+/** The limit with the organisation's own interval in place of its own. */
+export function compileOwn(limit: Of<'after'>): LimitPlan {
   return { kind: 'after', day: afterDay(limit, ownInterval(limit.counting ?? 'days'), null) };
 }
 
