@@ -17,6 +17,7 @@ import { NotHere } from './frame/not-here.tsx';
 import { AddPage } from './item/add-page.tsx';
 import { RecordPage } from './item/record-page.tsx';
 import { readRecordSearch } from './item/record-search.ts';
+import { SeasonPage } from './organisation/season-page.tsx';
 import { RulePage } from './rule/rule-page.tsx';
 import { readRuleSearch } from './rule/rule-search.ts';
 import { RulesPage } from './rule/rules-page.tsx';
@@ -75,6 +76,7 @@ const answerNotice = createRoute({
   component: AnswerPage,
 });
 const rule = createRoute({ getParentRoute, path: '/rules/$ruleId', component: RulePage });
+const season = createRoute({ getParentRoute, path: '/season', component: SeasonPage });
 
 /** Addresses are read by people: plain words, not JSON in quotes. */
 export const router = createRouter({
@@ -92,6 +94,7 @@ export const router = createRouter({
     answerNotice,
     rules,
     rule,
+    season,
   ]),
   parseSearch: parseSearchWith((value) => value),
   stringifySearch: stringifySearchWith(String),

@@ -108,7 +108,7 @@ describe('entering a vessel', () => {
     expect(await page.getByRole('link', { name: 'Enter a vessel' }).count()).toBe(0);
 
     await page.goto(`${app.address()}/vessels/new`);
-    await page.getByText('kept by the owner and the managers').waitFor();
+    await page.getByText('It is for the owner and the managers.').waitFor();
     expect(await page.getByRole('button', { name: 'Enter her' }).count()).toBe(0);
   });
 });

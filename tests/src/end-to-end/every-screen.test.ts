@@ -25,6 +25,16 @@ const SCREENS: Record<string, (page: Page, fleet: SmallFleet) => Promise<void>> 
     await page.goto(`${app.address()}/?fleet=table`);
     await page.locator('.horizon-table').waitFor();
   },
+  finding: async (page) => {
+    await page.goto(`${app.address()}/`);
+    await page.getByRole('button', { name: 'Find …' }).click();
+    await page.keyboard.type('lifer');
+    await page.getByRole('option').filter({ hasText: 'Liferaft, 8 persons' }).waitFor();
+  },
+  season: async (page) => {
+    await page.goto(`${app.address()}/season`);
+    await page.getByRole('button', { name: 'Set the season' }).waitFor();
+  },
   'due-list': async (page) => {
     await page.goto(`${app.address()}/due`);
     await page.locator('.no-date .due-line').first().waitFor();

@@ -55,7 +55,13 @@ function marksOf(ahead: readonly Dated[]): Mark[] {
 }
 
 function thingOf({ entry: { item, obligation } }: Dated): Mark['things'][number] {
-  return { itemId: item.id, ruleId: obligation.ruleId, label: item.label, words: obligation.action.words };
+  return {
+    itemId: item.id,
+    ruleId: obligation.ruleId,
+    duty: obligation.duty,
+    label: item.label,
+    words: obligation.action.words,
+  };
 }
 
 /** What is done about a document is about the document, whatever the act is called. */

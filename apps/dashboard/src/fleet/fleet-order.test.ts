@@ -18,6 +18,12 @@ test('most out of date comes first, then the longest, then who runs out next', (
   expect(names).toEqual(['Kittiwake', 'Plover', 'Petrel', 'Curlew', 'Avocet', 'Dunlin']);
 });
 
+test('what is out of date by law goes before more that is out of date by advice', () => {
+  const advice = { ...vessel('Avocet', 0).counts.overdue, common_practice: 9 };
+  const advised = { ...vessel('Avocet', 0), counts: { ...vessel('Avocet', 0).counts, overdue: advice } };
+  expect(inOrderOfNeed([advised, vessel('Petrel', 1)]).map(({ name }) => name)).toEqual(['Petrel', 'Avocet']);
+});
+
 test('the sentence names who comes first, how much and how long', () => {
   const one = vessel('Petrel', 1, { oldestOverdueAfter: '2026-11-24' });
   const many = vessel('Kittiwake', 6, { oldestOverdueAfter: '2026-09-22' });

@@ -1,10 +1,14 @@
-/** Who needs somebody first: most out of date, then the longest, then whoever runs out next. */
-import { countAll } from '../due-list/counts.ts';
+/**
+ * Who needs somebody first: most out of date by law or certificate, then by anything at all, then the longest,
+ * then whoever runs out next. `strings.whyThisOrder` says the same.
+ */
+import { countAll, countBinding } from '../due-list/counts.ts';
 import type { FleetRow } from './fleet.query.ts';
 
 export function inOrderOfNeed(rows: readonly FleetRow[]): FleetRow[] {
   return [...rows].sort(
     (a, b) =>
+      binding(b) - binding(a) ||
       overdue(b) - overdue(a) ||
       compare(a.oldestOverdueAfter, b.oldestOverdueAfter) ||
       compare(a.nextOverdueAfter, b.nextOverdueAfter) ||
@@ -12,6 +16,7 @@ export function inOrderOfNeed(rows: readonly FleetRow[]): FleetRow[] {
   );
 }
 
+const binding = (row: FleetRow) => countBinding(row.counts.overdue);
 const overdue = (row: FleetRow) => countAll(row.counts.overdue);
 
 /** A vessel without the date comes after those that have one. */

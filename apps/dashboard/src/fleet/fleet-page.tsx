@@ -1,10 +1,12 @@
 /** The fleet board: who needs somebody first, said, then drawn. */
 import { useQuery } from '@tanstack/react-query';
-import { getRouteApi } from '@tanstack/react-router';
+import { getRouteApi, Link } from '@tanstack/react-router';
 import { whyItFailed } from '../api/why-it-failed.ts';
 import { AsAt } from '../due-list/as-at.tsx';
+import { useMay } from '../organisation/may.ts';
 import { strings as dueStrings } from '../strings/due-list.ts';
 import { strings } from '../strings/fleet.ts';
+import { strings as newVesselStrings } from '../strings/new-vessel.ts';
 import { formatDay } from '../ui/calendar.ts';
 import { Failed } from '../ui/failed.tsx';
 import { PageHeader } from '../ui/page-header.tsx';
@@ -13,6 +15,7 @@ import { fleetQuery } from './fleet.query.ts';
 import { inOrderOfNeed } from './fleet-order.ts';
 import type { FleetSearch } from './fleet-search.ts';
 import { Horizon } from './horizon.tsx';
+import type { Zoom } from './horizon-scale.ts';
 import { HorizonTable } from './horizon-table.tsx';
 import { needSentence } from './need-sentence.ts';
 
@@ -42,7 +45,7 @@ export function FleetPage() {
       >
         <Need asAt={search.asAt} />
       </PageHeader>
-      <Board asAt={search.asAt} asTable={asTable} />
+      <Board search={search} onChange={change} />
     </>
   );
 }
@@ -60,17 +63,37 @@ function Need({ asAt }: { asAt: string | undefined }) {
           {need.rest}{' '}
         </>
       )}
-      <span className={asAt ? 'as-at' : ''}>{dueStrings.asAtDay(formatDay(data.asOf))}</span>
+      <span className={asAt ? 'as-at' : ''}>{dueStrings.asAtDay(formatDay(data.asOf))}</span>{' '}
+      {data.items.length > 1 && strings.whyThisOrder}
     </p>
   );
 }
 
-function Board({ asAt, asTable }: { asAt: string | undefined; asTable: boolean }) {
+type BoardProps = { search: FleetSearch; onChange: (next: Partial<FleetSearch>) => void };
+
+function Board({ search: { asAt, fleet, months }, onChange }: BoardProps) {
   const { data, error, isPending, refetch } = useQuery(fleetQuery(asAt));
   if (isPending) return <Waiting>{strings.waiting}</Waiting>;
   if (!data) return <Failed what={strings.failed} why={whyItFailed(error)} again={refetch} />;
-  if (data.items.length === 0) return <p className="empty quiet">{strings.empty}</p>;
+  if (data.items.length === 0) return <NoVessels />;
+  const { season, asOf } = data;
   const rows = inOrderOfNeed(data.items);
-  if (asTable) return <HorizonTable rows={rows} asOf={data.asOf} asAt={asAt} />;
-  return <Horizon rows={rows} asOf={data.asOf} asAt={asAt} />;
+  if (fleet === 'table') return <HorizonTable rows={rows} asOf={asOf} asAt={asAt} />;
+  const onZoom = (next: Zoom) => onChange({ months: next });
+  return <Horizon rows={rows} season={season} asOf={asOf} asAt={asAt} months={months} onZoom={onZoom} />;
+}
+
+function NoVessels() {
+  const may = useMay();
+  return (
+    <div className="empty">
+      <p className="voice">{strings.empty}</p>
+      <p className="quiet">{strings.emptyHow}</p>
+      {may.keepRegister && (
+        <Link to="/vessels/new" className="button first">
+          {newVesselStrings.enter}
+        </Link>
+      )}
+    </div>
+  );
 }

@@ -1,10 +1,23 @@
 /** What the fleet board's address may say. */
-import { day } from '../due-list/due-search.ts';
+import { day, text } from '../due-list/due-search.ts';
+import { ZOOMS, type Zoom } from './horizon-scale.ts';
 
-export type FleetSearch = { asAt?: string | undefined; fleet?: 'table' | undefined };
+export type FleetSearch = {
+  asAt?: string | undefined;
+  fleet?: 'table' | undefined;
+  /** How many months the horizon shows; left out: as many as fit. */
+  months?: Zoom | undefined;
+  /** The saved view that these words come from. */
+  view?: string | undefined;
+};
 
 export function readFleetSearch(raw: Record<string, unknown>): FleetSearch {
-  const read = { asAt: day(raw.asAt), fleet: raw.fleet === 'table' ? ('table' as const) : undefined };
+  const read = {
+    asAt: day(raw.asAt),
+    fleet: raw.fleet === 'table' ? ('table' as const) : undefined,
+    months: ZOOMS.find((months) => String(months) === raw.months),
+    view: text(raw.view),
+  };
   return Object.fromEntries(Object.entries(read).filter(([, value]) => value !== undefined));
 }
 

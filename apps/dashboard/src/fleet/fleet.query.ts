@@ -3,7 +3,7 @@ import type { components } from '@garboard/client/generated/api.d.ts';
 import { queryOptions } from '@tanstack/react-query';
 import { api } from '../api/client.ts';
 
-type Fleet = components['schemas']['Fleet'];
+export type Fleet = components['schemas']['Fleet'];
 export type FleetRow = components['schemas']['FleetRow'];
 
 /** Two years and a day: as far as the horizon is ever drawn. */

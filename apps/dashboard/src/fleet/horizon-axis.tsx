@@ -1,18 +1,27 @@
 import type { RefCallback } from 'react';
 import { strings } from '../strings/fleet.ts';
-import { type MonthBlock, monthBlocks, type Scale } from './horizon-scale.ts';
+import { type MonthBlock, monthBlocks, type Scale, type SeasonBand } from './horizon-scale.ts';
 import { percent } from './percent.ts';
 
 const monthName = new Intl.DateTimeFormat('en-GB', { month: 'short', timeZone: 'UTC' });
 
-/** Years, months and the scale bar. Decoration for the eye: each mark says its own date in words. */
-export function HorizonAxis({ scale, measure }: { scale: Scale; measure: RefCallback<HTMLDivElement> }) {
+type Props = { scale: Scale; seasons: readonly SeasonBand[]; measure: RefCallback<HTMLDivElement> };
+
+/** Years, seasons, months and the scale bar. Decoration for the eye: each mark says its own date in words. */
+export function HorizonAxis({ scale, seasons, measure }: Props) {
   const blocks = monthBlocks(scale);
   return (
     <div className="horizon-line horizon-head" aria-hidden="true">
       <span className="horizon-count">{strings.outOfDate}</span>
-      <span className="horizon-unknown">{strings.noDate}</span>
+      <span className="horizon-small horizon-law">{strings.ofThemByLaw}</span>
+      <span className="horizon-small horizon-due">{strings.dueSoonInShort}</span>
+      <span className="horizon-small horizon-unknown">{strings.noDate}</span>
       <div className="horizon-axis" ref={measure}>
+        {seasons.map(({ year, left, width }) => (
+          <span key={year} className="axis-season" style={{ left: percent(left, scale.width) }}>
+            {width > 70 && strings.season(year)}
+          </span>
+        ))}
         {blocks.map((block) => (
           <Block key={block.month} block={block} width={scale.width} />
         ))}

@@ -1,6 +1,6 @@
 import { strings } from '../strings/fleet.ts';
 
-export function HorizonLegend({ months }: { months: number }) {
+export function HorizonLegend({ hasSeason }: { hasSeason: boolean }) {
   return (
     <div className="horizon-legend">
       <Entry kind="service" words={strings.marks.service} />
@@ -21,7 +21,20 @@ export function HorizonLegend({ months }: { months: number }) {
         <i className="laid-up still" aria-hidden="true" />
         {strings.laidUp}
       </span>
-      {strings.months(months) && <span>{strings.months(months)}</span>}
+      <span>
+        <i className="ashore still" aria-hidden="true" />
+        {strings.ashore}
+      </span>
+      <span>
+        <i className="haul-out still" aria-hidden="true" />
+        {strings.haulOut}
+      </span>
+      {hasSeason && (
+        <span>
+          <i className="season still" aria-hidden="true" />
+          {strings.inSeason}
+        </span>
+      )}
     </div>
   );
 }

@@ -1,5 +1,5 @@
 /** One target on the horizon: the marks drawn there, the words for them, and the way to their reasoning. */
-import { Link } from '@tanstack/react-router';
+import { reasoningKey } from '../item/reasoning-key.ts';
 import { formatDay } from '../ui/calendar.ts';
 import type { FleetRow } from './fleet.query.ts';
 import { countShown, kindsOf, type Mark, type Stack, type Target } from './horizon-marks.ts';
@@ -17,10 +17,8 @@ export function HorizonMark(props: {
   const { target, row, scale, asAt } = props;
   const marks = target.stacks.flatMap((stack) => stack.marks);
   return (
-    <Link
-      to="/vessels/$vesselId"
-      params={{ vesselId: row.vesselId }}
-      search={{ asAt, ...whatToOpen(marks) }}
+    <a
+      href={addressOf(row, { ...(asAt && { asAt }), ...whatToOpen(marks) })}
       className="horizon-target"
       style={{ left: percent(target.left, scale.width), width: `${target.width}px` }}
       aria-label={`${row.name}: ${marks.map(markInWords).join('; ')}`}
@@ -32,7 +30,7 @@ export function HorizonMark(props: {
       {target.stacks.map((stack) => (
         <StackOfMarks key={stack.x} stack={stack} left={stack.x - target.left} />
       ))}
-    </Link>
+    </a>
   );
 }
 
@@ -48,6 +46,11 @@ function StackOfMarks({ stack, left }: { stack: Stack; left: number }) {
   );
 }
 
+function addressOf({ vesselId }: FleetRow, search: Record<string, string>): string {
+  const asked = new URLSearchParams(search).toString();
+  return asked ? `/vessels/${vesselId}?${asked}` : `/vessels/${vesselId}`;
+}
+
 function markInWords(mark: Mark): string {
   return `${formatDay(mark.on)}, ${mark.things.map((thing) => `${thing.label}, ${thing.words}`).join(', ')}`;
 }
@@ -58,6 +61,6 @@ function whatToOpen(marks: readonly Mark[]): { open?: string; from?: string; to?
   const last = marks.at(-1);
   if (!first || !last) return {};
   const [thing, ...others] = marks.flatMap((mark) => mark.things);
-  if (thing && others.length === 0) return { open: `${thing.itemId}~${thing.ruleId}` };
+  if (thing && others.length === 0) return { open: reasoningKey(thing.itemId, thing.ruleId, thing.duty) };
   return { from: first.on, to: last.on };
 }

@@ -61,7 +61,12 @@ test('what is past the end of the axis is left off', () => {
 });
 
 function mark(on: string, kind: Mark['mark'] = 'service', standing: Mark['standing'] = 'in_date'): Mark {
-  return { on, mark: kind, standing, things: [{ itemId: 'i', ruleId: 'r', label: 'Liferaft', words: 'Service' }] };
+  return {
+    on,
+    mark: kind,
+    standing,
+    things: [{ itemId: 'i', ruleId: 'r', duty: 'd', label: 'Liferaft', words: 'Service' }],
+  };
 }
 
 function day(after: number): string {

@@ -1,23 +1,22 @@
 /** One vessel's line: who, what is out of date, and her marks. */
 import { Link } from '@tanstack/react-router';
-import { useState } from 'react';
-import { countAll } from '../due-list/counts.ts';
+import { memo } from 'react';
+import { countAll, countBinding } from '../due-list/counts.ts';
 import { strings } from '../strings/fleet.ts';
 import { ageInShort } from '../ui/age.ts';
 import { daysBetween } from '../ui/calendar.ts';
 import { lengthInMetres } from '../vessel/particulars.ts';
 import type { FleetRow } from './fleet.query.ts';
-import { HorizonMark } from './horizon-mark.tsx';
-import { layOut } from './horizon-marks.ts';
-import { monthBlocks, type Scale, spanOnAxis } from './horizon-scale.ts';
-import { MarkWords } from './mark-words.tsx';
-import { percent } from './percent.ts';
+import type { Scale, SeasonBand } from './horizon-scale.ts';
+import { HorizonStrip } from './horizon-strip.tsx';
+import { useNear } from './use-near.ts';
 
-type Props = { row: FleetRow; scale: Scale; asAt: string | undefined };
+type Props = { row: FleetRow; scale: Scale; seasons: readonly SeasonBand[]; asAt: string | undefined };
 
-export function HorizonRow({ row, scale, asAt }: Props) {
+export const HorizonRow = memo(function HorizonRow({ row, scale, seasons, asAt }: Props) {
+  const { ref, near } = useNear<HTMLLIElement>();
   return (
-    <li className="horizon-line">
+    <li className="horizon-line" ref={ref}>
       <Link
         to="/vessels/$vesselId"
         params={{ vesselId: row.vesselId }}
@@ -29,76 +28,51 @@ export function HorizonRow({ row, scale, asAt }: Props) {
       </Link>
       <span className="horizon-about">{lengthInMetres(row.lengthOverallM)}</span>
       <Counts row={row} asOf={scale.from} />
-      <Strip row={row} scale={scale} asAt={asAt} />
+      {near ? (
+        <HorizonStrip row={row} scale={scale} seasons={seasons} asAt={asAt} />
+      ) : (
+        <div className="horizon-strip" />
+      )}
     </li>
   );
-}
+});
 
-function Counts({ row, asOf }: { row: FleetRow; asOf: string }) {
-  const overdue = countAll(row.counts.overdue);
-  const unknown = countAll(row.counts.unknown);
-  const days = row.oldestOverdueAfter ? daysBetween(row.oldestOverdueAfter, asOf) : null;
+function Counts({ row: { counts, oldestOverdueAfter }, asOf }: { row: FleetRow; asOf: string }) {
+  const overdue = countAll(counts.overdue);
+  const [law, due, unknown] = [countBinding(counts.overdue), countAll(counts.due), countAll(counts.unknown)];
+  const days = oldestOverdueAfter ? daysBetween(oldestOverdueAfter, asOf) : null;
+  const standing = overdue > 0 ? 'overdue' : unknown > 0 ? 'none' : 'in_date';
   return (
     <>
       <span className="horizon-count">
-        <span className="out-of-sight">{strings.standingOf(row.counts, days)}</span>
-        <span aria-hidden="true" className={`standing ${overdue > 0 ? 'overdue' : unknown > 0 ? 'none' : 'in_date'}`}>
+        <span className="out-of-sight">{strings.standingOf(counts, days)}</span>
+        <span aria-hidden="true" className={`standing ${standing}`}>
           {overdue > 0 && overdue}
         </span>
-        {days !== null && <span aria-hidden="true">{ageInShort(days)}</span>}
       </span>
-      <span className="horizon-unknown">
-        {unknown > 0 && (
-          <>
-            <span className="out-of-sight">{strings.unknownOf(unknown)}</span>
-            <span aria-hidden="true" className="standing unknown">
-              {unknown}
-            </span>
-          </>
-        )}
+      <span className="horizon-small horizon-law" aria-hidden="true">
+        {law > 0 && law}
       </span>
+      <span className="horizon-small horizon-age" aria-hidden="true">
+        {days !== null && ageInShort(days)}
+      </span>
+      <Small count={due} standing="due" said={strings.dueOf(due)} />
+      <Small count={unknown} standing="unknown" said={strings.unknownOf(unknown)} />
     </>
   );
 }
 
-function Strip({ row, scale, asAt }: Props) {
-  const [told, setTold] = useState<number | null>(null);
-  const targets = layOut(row.marks, scale);
-  const inWords = told === null ? undefined : targets[told];
+function Small({ count, standing, said }: { count: number; standing: 'due' | 'unknown'; said: string }) {
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: only puts away what hovering brought up
-    <div
-      className="horizon-strip"
-      onPointerLeave={() => setTold(null)}
-      onKeyDown={(event) => event.key === 'Escape' && setTold(null)}
-    >
-      {row.laidUp.map(({ from, to }) => {
-        const span = spanOnAxis(scale, from, to);
-        return (
-          span && <i key={from} className={to === null ? 'laid-up open-ended' : 'laid-up'} style={place(span, scale)} />
-        );
-      })}
-      {monthBlocks(scale).map(
-        (block) =>
-          block.year && <i key={block.year} className="year-line" style={{ left: percent(block.left, scale.width) }} />,
+    <span className={`horizon-small horizon-${standing}`}>
+      {count > 0 && (
+        <>
+          <span className="out-of-sight">{said}</span>
+          <span aria-hidden="true" className={`standing ${standing}`}>
+            {count}
+          </span>
+        </>
       )}
-      {targets.map((target, index) => (
-        <HorizonMark
-          key={target.left}
-          target={target}
-          row={row}
-          scale={scale}
-          asAt={asAt}
-          onTell={() => setTold(index)}
-          onLeave={() => setTold(null)}
-        />
-      ))}
-      {inWords && <MarkWords target={inWords} width={scale.width} />}
-    </div>
+    </span>
   );
 }
-
-const place = (span: { left: number; width: number }, scale: Scale) => ({
-  left: percent(span.left, scale.width),
-  width: percent(span.width, scale.width),
-});

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { horizonScale, monthBlocks, monthsThatFit, spanOnAxis, weeklyCrowding } from './horizon-scale.ts';
+import { horizonScale, monthBlocks, monthsThatFit, seasonBands, spanOnAxis, weeklyCrowding } from './horizon-scale.ts';
 
 const scale = horizonScale('2026-11-25', 24, 731);
 
@@ -70,4 +70,24 @@ describe('the crowding', () => {
 
 test('a phone shows six months, a tablet a year, a desk two years', () => {
   expect([360, 560, 840].map(monthsThatFit)).toEqual([6, 12, 24]);
+});
+
+test('a season is a band in each year that it touches, cut at the edges', () => {
+  const scale = horizonScale('2026-11-25', 24, 731);
+  const bands = seasonBands(scale, { from: '04-01', to: '10-15' });
+  expect(bands.map(({ year }) => year)).toEqual(['2027', '2028']);
+  expect(bands[0]).toMatchObject({ left: scale.x('2027-04-01'), width: scale.x('2027-10-16') - scale.x('2027-04-01') });
+});
+
+test('a season that runs over the turn of the year is one band, named by the year in which it begins', () => {
+  const scale = horizonScale('2026-12-10', 12, 365);
+  const bands = seasonBands(scale, { from: '11-01', to: '03-31' });
+  expect(bands.map(({ year, left }) => [year, left])).toEqual([
+    ['2026', 0],
+    ['2027', scale.x('2027-11-01')],
+  ]);
+});
+
+test('where no season is said none is drawn', () => {
+  expect(seasonBands(horizonScale('2026-12-10', 12, 365), null)).toEqual([]);
 });

@@ -1,5 +1,5 @@
 /** The horizon's time axis: days to pixels, and the chart's scale bar of months. Pure; pixels from the left edge. */
-import { addMonths, daysBetween } from '../ui/calendar.ts';
+import { addMonths, dayFromNumber, dayNumber, daysBetween } from '../ui/calendar.ts';
 
 export type Scale = {
   readonly from: string;
@@ -58,8 +58,30 @@ export function weeklyCrowding(scale: Scale, days: readonly { on: string; count:
   return weeks;
 }
 
+/** How far the horizon can be drawn. */
+export const ZOOMS = [24, 12, 6, 3] as const;
+export type Zoom = (typeof ZOOMS)[number];
+
 /** Two years on a desk, one on a tablet, six months on a phone: about as much as can be told apart. */
-export function monthsThatFit(width: number): 6 | 12 | 24 {
+export function monthsThatFit(width: number): Zoom {
   if (width < 380) return 6;
   return width < 640 ? 12 : 24;
 }
+
+/** A season on the axis, named by the year in which it begins. */
+export type SeasonBand = { readonly year: string; readonly left: number; readonly width: number };
+
+/** `from` and `to` are `MM-DD`, both in the season; it may run over the turn of the year. */
+export function seasonBands(scale: Scale, season: { from: string; to: string } | null): SeasonBand[] {
+  if (!season) return [];
+  const first = Number(scale.from.slice(0, 4)) - 1;
+  const last = Number(scale.to.slice(0, 4));
+  const years = Array.from({ length: last - first + 1 }, (_, index) => first + index);
+  return years.flatMap((year) => {
+    const ends = season.to < season.from ? year + 1 : year;
+    const span = spanOnAxis(scale, `${year}-${season.from}`, dayAfter(`${ends}-${season.to}`));
+    return span ? [{ year: String(year), ...span }] : [];
+  });
+}
+
+const dayAfter = (day: string) => dayFromNumber(dayNumber(day) + 1);

@@ -1,9 +1,10 @@
 /** The horizon as numbers, for whoever would rather read than look. */
 import { Link } from '@tanstack/react-router';
-import { countAll } from '../due-list/counts.ts';
+import { countAll, countBinding } from '../due-list/counts.ts';
 import { strings } from '../strings/fleet.ts';
 import { ageInShort } from '../ui/age.ts';
 import { addMonths, daysBetween } from '../ui/calendar.ts';
+import { Day } from '../ui/day.tsx';
 import type { FleetRow } from './fleet.query.ts';
 
 const ENDS = [3, 6, 12, 24] as const;
@@ -44,10 +45,12 @@ export function HorizonTable({
                 </Link>
               </th>
               <td className="number">{countAll(row.counts.overdue) || '–'}</td>
+              <td className="number">{countBinding(row.counts.overdue) || '–'}</td>
               <td className="number">
                 {row.oldestOverdueAfter ? ageInShort(daysBetween(row.oldestOverdueAfter, asOf)) : '–'}
               </td>
               <td className="number">{countAll(row.counts.unknown) || '–'}</td>
+              <td className="number">{row.nextOverdueAfter ? <Day on={row.nextOverdueAfter} /> : '–'}</td>
               {byPeriod(row, asOf).map(({ end, count }) => (
                 <td key={end} className="number">
                   {count || '–'}

@@ -1,49 +1,70 @@
 /** The fleet's horizon: what falls due for each vessel, on the chart's scale bar, with what is overdue gathered at the left. */
 import { useElementSize } from '@mantine/hooks';
-import { useState } from 'react';
+import { useRouter } from '@tanstack/react-router';
+import { type MouseEvent, useMemo } from 'react';
 import { strings } from '../strings/fleet.ts';
-import type { FleetRow } from './fleet.query.ts';
+import type { Fleet, FleetRow } from './fleet.query.ts';
 import { HorizonAxis } from './horizon-axis.tsx';
 import { HorizonCrowding } from './horizon-crowding.tsx';
 import { HorizonLegend } from './horizon-legend.tsx';
 import { HorizonRow } from './horizon-row.tsx';
-import { horizonScale, monthsThatFit } from './horizon-scale.ts';
+import { horizonScale, monthsThatFit, seasonBands, type Zoom } from './horizon-scale.ts';
+import { HorizonZoom } from './horizon-zoom.tsx';
 import { useMarkKeys } from './use-mark-keys.ts';
 import './horizon.css';
 import './horizon-marks.css';
 
-/** Enough to see who comes first without burying the list below. */
-const FIRST = 12;
+type Props = {
+  rows: readonly FleetRow[];
+  season: Fleet['season'];
+  asOf: string;
+  asAt: string | undefined;
+  months: Zoom | undefined;
+  onZoom: (months: Zoom) => void;
+};
 
-export function Horizon(props: { rows: readonly FleetRow[]; asOf: string; asAt: string | undefined }) {
+export function Horizon({ rows, season, asOf, asAt, ...zoom }: Props) {
   const axis = useElementSize();
   const keys = useMarkKeys();
-  const [all, setAll] = useState(false);
-  const months = monthsThatFit(axis.width);
-  const scale = horizonScale(props.asOf, months, axis.width);
-  const rows = all || props.rows.length <= FIRST + 3 ? props.rows : props.rows.slice(0, FIRST);
+  const goTo = useGoTo();
+  const months = zoom.months ?? monthsThatFit(axis.width);
+  const scale = useMemo(() => horizonScale(asOf, months, axis.width), [asOf, months, axis.width]);
+  const seasons = useMemo(() => seasonBands(scale, season), [scale, season]);
   return (
     <div className="horizon">
+      <HorizonZoom months={months} onZoom={zoom.onZoom} />
       {/* biome-ignore lint/a11y/useSemanticElements: a fieldset is for a form */}
-      <div role="group" aria-label={strings.chart} ref={keys.ref} onKeyDown={keys.onKeyDown} onFocus={keys.onFocus}>
-        <HorizonAxis scale={scale} measure={axis.ref} />
+      <div
+        role="group"
+        aria-label={strings.chart}
+        ref={keys.ref}
+        onKeyDown={keys.onKeyDown}
+        onFocus={keys.onFocus}
+        onClick={goTo}
+      >
+        <HorizonAxis scale={scale} seasons={seasons} measure={axis.ref} />
         {axis.width > 0 && (
           <ol>
             {rows.map((row) => (
-              <HorizonRow key={row.vesselId} row={row} scale={scale} asAt={props.asAt} />
+              <HorizonRow key={row.vesselId} row={row} scale={scale} seasons={seasons} asAt={asAt} />
             ))}
           </ol>
         )}
       </div>
-      {axis.width > 0 && <HorizonCrowding rows={props.rows} scale={scale} />}
-      <div className="horizon-foot">
-        <HorizonLegend months={months} />
-        {props.rows.length > FIRST + 3 && (
-          <button type="button" className="word" onClick={() => setAll(!all)}>
-            {all ? strings.fewer : strings.all(props.rows.length)}
-          </button>
-        )}
-      </div>
+      {axis.width > 0 && <HorizonCrowding rows={rows} scale={scale} />}
+      <HorizonLegend hasSeason={season !== null} />
     </div>
   );
+}
+
+/** The marks are plain links: thousands of the router's own would each listen to every change of address. */
+function useGoTo() {
+  const router = useRouter();
+  return (event: MouseEvent) => {
+    const mark = event.target instanceof Element && event.target.closest('a.horizon-target');
+    const isPlain = event.button === 0 && !(event.metaKey || event.ctrlKey || event.shiftKey || event.altKey);
+    if (!mark || !isPlain) return;
+    event.preventDefault();
+    router.history.push(mark.getAttribute('href') ?? '/');
+  };
 }

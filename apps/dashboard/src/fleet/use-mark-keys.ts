@@ -7,17 +7,27 @@ const STEPS: Record<string, (marks: HTMLElement[], now: HTMLElement) => HTMLElem
   ArrowLeft: (marks, now) => marks[marks.indexOf(now) - 1],
   ArrowDown: (marks, now) => nearest(marks, now, (top, from) => top > from + 4, 1),
   ArrowUp: (marks, now) => nearest(marks, now, (top, from) => top < from - 4, -1),
-  Home: (marks) => marks[0],
-  End: (marks) => marks.at(-1),
+  Home: (marks, now) => sameLine(marks, now)[0],
+  End: (marks, now) => sameLine(marks, now).at(-1),
 };
 
 export function useMarkKeys() {
   const ref = useRef<HTMLDivElement>(null);
+  // Rows are drawn as they come near, so marks come and go: one of them is always the stop.
   useEffect(() => {
-    const marks = marksIn(ref.current);
-    if (!marks.some((mark) => mark.tabIndex === 0) && marks[0]) marks[0].tabIndex = 0;
-  });
+    const chart = ref.current;
+    if (!chart) return;
+    const seen = new MutationObserver(() => keepOneStop(chart));
+    seen.observe(chart, { childList: true, subtree: true });
+    keepOneStop(chart);
+    return () => seen.disconnect();
+  }, []);
   return { ref, onFocus: keepStop, onKeyDown: step };
+}
+
+function keepOneStop(chart: HTMLElement): void {
+  const marks = marksIn(chart);
+  if (!marks.some((mark) => mark.tabIndex === 0) && marks[0]) marks[0].tabIndex = 0;
 }
 
 function step(event: KeyboardEvent<HTMLDivElement>): void {
@@ -32,6 +42,9 @@ function keepStop(event: FocusEvent<HTMLDivElement>): void {
   if (!event.target.matches(MARKS)) return;
   for (const mark of marksIn(event.currentTarget)) mark.tabIndex = mark === event.target ? 0 : -1;
 }
+
+const sameLine = (marks: HTMLElement[], now: HTMLElement) =>
+  marks.filter((mark) => mark.closest('li') === now.closest('li'));
 
 const marksIn = (chart: HTMLElement | null) => [...(chart?.querySelectorAll<HTMLElement>(MARKS) ?? [])];
 

@@ -8,10 +8,12 @@ import { whyItFailed } from '../api/why-it-failed.ts';
 import { countsQuery } from '../due-list/due.query.ts';
 import { sessionQuery } from '../organisation/session.query.ts';
 import { SignedOut } from '../organisation/signed-out.tsx';
+import { Find } from '../search/find.tsx';
 import { strings } from '../strings/frame.ts';
 import { formatInstant } from '../ui/calendar.ts';
 import { Failed } from '../ui/failed.tsx';
 import { ThemeSwitch } from '../ui/theme-switch.tsx';
+import { Connection } from './connection.tsx';
 import { Navigation } from './navigation.tsx';
 import './frame.css';
 
@@ -33,6 +35,7 @@ export function Frame() {
       </a>
       <div className="side">
         <p className="organisation">{data.organisation?.name}</p>
+        <Find />
         <Navigation />
       </div>
       <Page />
@@ -52,6 +55,7 @@ function Page() {
   }, [path]);
   return (
     <main id="page" ref={main} tabIndex={-1}>
+      <Connection />
       <Outlet />
     </main>
   );

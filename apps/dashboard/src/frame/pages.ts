@@ -31,4 +31,5 @@ export const PAGES: readonly PageEntry[] = [
   { to: '/notices', words: pages.notices, group: 'work' },
   { to: '/vessels', words: pages.vessels, group: 'records', thumb: true },
   { to: '/rules', words: pages.rules, group: 'records' },
+  { to: '/season', words: pages.season, group: 'house', permission: 'keepRegister' },
 ];

@@ -65,7 +65,11 @@ export function RecordForm({ vesselId, start, corrects, onRecorded }: Props) {
         </p>
         {corrects && <p className="quiet">{strings.form.retractHelp}</p>}
       </form>
-      <aside>{item && <BeforeRecording item={item} corrects={corrects} />}</aside>
+      {item && (
+        <aside>
+          <BeforeRecording item={item} corrects={corrects} />
+        </aside>
+      )}
     </div>
   );
 }

@@ -6,7 +6,6 @@ export const strings = {
   title: 'Enter a vessel on the register',
   intro: 'Her name is enough to begin with. Everything else can be added when it is known.',
   back: 'Back to the register',
-  notYours: 'The register is kept by the owner and the managers; they can enter a vessel.',
   waiting: 'Reading the catalogue …',
   failed: 'The catalogue could not be read',
   particulars: 'What she is',

@@ -60,3 +60,15 @@ export function readersToday(): string {
   const now = new Date();
   return new Date(Date.UTC(now.getFullYear(), now.getMonth(), now.getDate())).toISOString().slice(0, 10);
 }
+
+/** `1 April`, of the `MM-DD` of every year. */
+export function formatDayOfYear(monthDay: string): string {
+  const [month = '', day = ''] = monthDay.split('-');
+  return `${Number(day)} ${monthNames()[Number(month) - 1] ?? ''}`;
+}
+
+/** January to December. */
+export function monthNames(): string[] {
+  const name = new Intl.DateTimeFormat('en-GB', { month: 'long', timeZone: 'UTC' });
+  return Array.from({ length: 12 }, (_, index) => name.format(new Date(Date.UTC(2001, index, 1))));
+}

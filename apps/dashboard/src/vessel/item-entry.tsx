@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { DueRow } from '../due-list/due.query.ts';
 import { FactList } from '../item/fact-list.tsx';
 import { factsQuery, type Item } from '../item/item.query.ts';
@@ -18,8 +18,13 @@ type Props = { item: Item; rows: readonly DueRow[]; search: VesselSearch; onOpen
 /** A thing aboard and what is asked of it. */
 export function ItemEntry({ item, rows, search, onOpen }: Props) {
   const may = useMay();
+  const entry = useRef<HTMLElement>(null);
+  const isAsked = search.thing === item.id;
+  useEffect(() => {
+    if (isAsked) entry.current?.scrollIntoView({ block: 'center' });
+  }, [isAsked]);
   return (
-    <article className="item-entry" aria-label={item.label}>
+    <article ref={entry} className={isAsked ? 'item-entry asked' : 'item-entry'} aria-label={item.label}>
       <p className="item-name">
         <strong>{item.quantity > 1 ? `${item.label} ×${item.quantity}` : item.label}</strong>{' '}
         <span className="quiet">{[item.maker, item.model, item.serialNumber].filter(Boolean).join(' ')}</span>

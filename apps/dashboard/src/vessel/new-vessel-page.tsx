@@ -2,6 +2,7 @@
 import { useQueries } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { whyItFailed } from '../api/why-it-failed.ts';
+import { Forbidden } from '../frame/forbidden.tsx';
 import { itemKindsQuery } from '../item/catalogue.query.ts';
 import { useMay } from '../organisation/may.ts';
 import { schemesQuery } from '../rule/rule.query.ts';
@@ -14,16 +15,16 @@ import { templatesQuery } from './template.query.ts';
 import './new-vessel.css';
 
 export function NewVesselPage() {
-  const may = useMay();
+  if (!useMay().keepRegister) return <Forbidden permission="keepRegister" />;
   return (
     <>
       <PageHeader title={strings.title}>
         <p>
           <Link to="/vessels">{strings.back}</Link>
         </p>
-        <p>{may.keepRegister ? strings.intro : strings.notYours}</p>
+        <p>{strings.intro}</p>
       </PageHeader>
-      {may.keepRegister && <Catalogue />}
+      <Catalogue />
     </>
   );
 }

@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'react';
 import type { DueRow } from '../due-list/due.query.ts';
 import { Reasoning } from '../item/reasoning.tsx';
 import { sourceInShort } from '../item/source-words.ts';
+import { weightWords } from '../strings/codes.ts';
 import { strings } from '../strings/due-list.ts';
 import { age } from '../ui/age.ts';
 import { Day } from '../ui/day.tsx';
@@ -36,7 +37,7 @@ export function ObligationLine({ row, of, asAt, open, picked, onTurn }: Props) {
         </button>
         <span className="sub">
           {row.days !== undefined && `${row.days < 0 ? age(-row.days) : strings.inDays(row.days)} · `}
-          {sourceInShort(row.reference)}
+          {weightAndSource(row)}
         </span>
       </span>
       <span className="obligation-day">
@@ -54,4 +55,10 @@ export function ObligationLine({ row, of, asAt, open, picked, onTurn }: Props) {
       )}
     </li>
   );
+}
+
+/** What stands behind it and where that is written; said once where the two are the same words. */
+function weightAndSource({ weight, reference }: DueRow): string {
+  const source = sourceInShort(reference);
+  return source.startsWith(weightWords[weight]) ? source : `by ${weightWords[weight]} · ${source}`;
 }

@@ -6,9 +6,17 @@ export type VesselSearch = {
   from?: string | undefined;
   to?: string | undefined;
   asAt?: string | undefined;
+  /** The thing that was looked for: brought into sight and tinted. */
+  thing?: string | undefined;
 };
 
 export function readVesselSearch(raw: Record<string, unknown>): VesselSearch {
-  const read = { open: text(raw.open), from: day(raw.from), to: day(raw.to), asAt: day(raw.asAt) };
+  const read = {
+    open: text(raw.open),
+    from: day(raw.from),
+    to: day(raw.to),
+    asAt: day(raw.asAt),
+    thing: text(raw.thing),
+  };
   return Object.fromEntries(Object.entries(read).filter(([, value]) => value !== undefined));
 }

@@ -6,7 +6,6 @@ const SURVEY_ORDER = [
   'bilge and skin fittings',
   'topsides',
   'deck',
-  'on deck',
   'cockpit',
   'gas locker',
   'mast and rigging',
@@ -20,7 +19,8 @@ const SURVEY_ORDER = [
 
 /** A place as it is told, however it was keyed: `gas_locker` and `Gas locker` are one place. */
 function zoneWords(zone: string): string {
-  return zone.replaceAll('_', ' ').trim().toLowerCase();
+  const words = zone.replaceAll('_', ' ').trim().toLowerCase();
+  return words === 'on deck' ? 'deck' : words;
 }
 
 /** Things by the place they are in; places that the order does not know come last, by name. */

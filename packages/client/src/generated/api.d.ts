@@ -2010,6 +2010,7 @@ export interface components {
          *             {
          *               "itemId": "0198c5a3-11d2-7f40-8b6e-0c9d3e2f1a4b",
          *               "ruleId": "flare-usrec",
+         *               "duty": "replacement",
          *               "label": "Hand flares, red",
          *               "words": "Replace the flares"
          *             }
@@ -2158,6 +2159,7 @@ export interface components {
             /** @enum {string} */
             standing: "due" | "in_date";
             things: {
+                duty: string;
                 itemId: components["schemas"]["Id"];
                 label: string;
                 ruleId: string;

@@ -11,7 +11,9 @@ const HorizonMark = z
       .enum(['service', 'replace', 'document'])
       .meta({ description: 'service, test or inspection; replace or withdraw; document.' }),
     standing: z.enum(['due', 'in_date']),
-    things: z.array(z.object({ itemId: Id, ruleId: z.string(), label: z.string(), words: z.string() })),
+    things: z.array(
+      z.object({ itemId: Id, ruleId: z.string(), duty: z.string(), label: z.string(), words: z.string() }),
+    ),
   })
   .meta({ id: 'HorizonMark' });
 
@@ -65,6 +67,7 @@ export const FleetRow = z
             {
               itemId: '0198c5a3-11d2-7f40-8b6e-0c9d3e2f1a4b',
               ruleId: 'flare-usrec',
+              duty: 'replacement',
               label: 'Hand flares, red',
               words: 'Replace the flares',
             },

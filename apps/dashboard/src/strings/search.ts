@@ -1,0 +1,26 @@
+/** Words of the search, and of the keys that work on every page. */
+export const strings = {
+  find: 'Find a vessel, a thing, a serial number, a rule or a page',
+  findShort: 'Find …',
+  placeholder: 'kittiwake liferaft, RFD-4471, SOLAS …',
+  results: 'What was found',
+  vessels: 'Vessels',
+  things: 'Things aboard',
+  pages: 'Pages',
+  rules: 'Rules',
+  withdrawn: 'taken out of use',
+  found: (count: number) => (count === 0 ? 'Nothing answers to these words.' : `${count} found.`),
+  hint: 'Beginnings of words are enough. Up and down choose, Enter goes there, Escape leaves.',
+  shortcuts: 'What the keys do',
+  keys: [
+    { keys: ['/', 'Ctrl K'], does: 'Find something' },
+    { keys: ['?'], does: 'This list' },
+    { keys: ['←', '→', '↑', '↓'], does: 'On the horizon: from mark to mark, from vessel to vessel' },
+    { keys: ['Home', 'End'], does: 'On the horizon: the vessel’s first mark, her last' },
+    { keys: ['Enter'], does: 'Open the reasoning, or what was found' },
+    { keys: ['Space'], does: 'On the due list: choose a row for a bulk act; with Shift, every row from the last one' },
+    { keys: ['Esc'], does: 'Put away what is open' },
+  ],
+  singleKeys: 'Use / and ? as keys. Switch it off if you dictate, or type them by accident.',
+  close: 'Close',
+};
