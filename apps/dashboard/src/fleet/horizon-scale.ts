@@ -65,7 +65,7 @@ export type Zoom = (typeof ZOOMS)[number];
 /** Two years on a desk, one on a tablet, six months on a phone: about as much as can be told apart. */
 export function monthsThatFit(width: number): Zoom {
   if (width < 380) return 6;
-  return width < 640 ? 12 : 24;
+  return width < 520 ? 12 : 24;
 }
 
 /** A season on the axis, named by the year in which it begins. */
