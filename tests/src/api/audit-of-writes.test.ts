@@ -33,7 +33,9 @@ describe('every change', () => {
     const changed = (await changedTables(before, owner.organisation.id)).filter((table) => !BESIDE.has(table));
     const { items } = (await owner.get<AuditPage>('/v1/audit?limit=200')).body;
     const lines = items.filter(({ requestId }) => requestId === `of-${name}`);
-    if (changed.length === 0) return expect(lines).toEqual([]);
+    // The registry of organisations is no table of an organisation: its changes show only here.
+    const ofTables = lines.filter(({ subject }) => subject !== 'organisation');
+    if (changed.length === 0) return expect(ofTables).toEqual([]);
     expect(status).toBeLessThan(300);
     expect(lines.length).toBeGreaterThan(0);
     for (const { actor, credential, role } of lines)

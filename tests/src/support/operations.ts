@@ -6,6 +6,7 @@
 import { invitePerson } from '@garboard/actions/organisation/invite-person.ts';
 import { saveView } from '@garboard/actions/saved-view/save-view.ts';
 import type { Operation } from '@garboard/api/openapi/conforms.test-support.ts';
+import type { Pools } from '@garboard/db/pool.ts';
 import { type Client, document } from './api.ts';
 import { aNotice } from './notices.ts';
 import { accepted } from './organisation.ts';
@@ -42,7 +43,7 @@ export const named = (some: readonly Asked[]) => some.map((asked) => [asked.name
 export type Things = Readonly<Record<string, string>>;
 
 /** One thing for each parameter, in the client's own organisation. A new parameter: make its thing here. */
-export async function thingsOf(client: Client): Promise<Things> {
+export async function thingsOf(client: Client, home?: Pools): Promise<Things> {
   const ctx = client.organisation.ctx();
   const vessel = await aVessel(ctx, ['solas']);
   const { item } = await anItem(ctx, vessel.id, 'liferaft');
@@ -53,7 +54,7 @@ export async function thingsOf(client: Client): Promise<Things> {
   const changeId = rule.versions[0]?.changeId ?? '';
   const notice = await aNotice(ctx, { kinds: ['liferaft'], makers: [], serials: [] });
   const made = { noticeId: notice.id, viewId: view.id, ruleId: rule.id, changeId };
-  const { id: personId } = await aPerson(client.organisation, { role: 'viewer' });
+  const { id: personId } = await aPerson(client.organisation, { role: 'viewer' }, home);
   const invited = { email: anAddress(), role: 'viewer', vesselIds: 'all' } as const;
   const { invitation } = accepted(await invitePerson(ctx, invited));
   return {

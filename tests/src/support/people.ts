@@ -5,6 +5,7 @@ import type { Limits } from '@garboard/accounts/options.ts';
 import { openOutbox } from '@garboard/accounts/outbox.ts';
 import { createSignInLink } from '@garboard/actions/organisation/administer.ts';
 import { createPerson } from '@garboard/actions/organisation/create-person.ts';
+import type { Pools } from '@garboard/db/pool.ts';
 import type { Vessels } from '@garboard/domain/organisation/membership.ts';
 import type { Role } from '@garboard/domain/organisation/permission.ts';
 import { pools } from './database.ts';
@@ -51,9 +52,10 @@ export type Granted = { readonly role?: Role; readonly vesselIds?: Vessels; read
 export async function aPerson(
   organisation: { readonly id: string },
   { role = 'owner', vesselIds = 'all', email = anAddress() }: Granted = {},
+  home: Pools = pools,
 ): Promise<TestPerson> {
   const person = { organisationId: organisation.id, name: 'Ines Falk', email, role, vesselIds, now: NOW };
-  return { id: accepted(await createPerson(pools.owner, person)), email, name: person.name };
+  return { id: accepted(await createPerson(home.owner, person)), email, name: person.name };
 }
 
 /** The path of a one-time link for that person. */

@@ -12,7 +12,7 @@ export type Fleet = { readonly organisation: TestOrganisation; readonly key: str
 export async function aFleet(home: Pools = pools): Promise<Fleet> {
   const organisation = await mintOrganisation(home);
   const client = await signedIn('owner', organisation);
-  return { organisation, key: await organisation.key('owner'), things: await thingsOf(client) };
+  return { organisation, key: await organisation.key('owner'), things: await thingsOf(client, home) };
 }
 
 /** What an answer must not carry: every id of theirs. */

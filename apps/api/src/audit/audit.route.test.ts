@@ -72,7 +72,7 @@ describe('GET /v1/audit', () => {
     expect(await count(`?subjectId=${vessel.id}`)).toBe(4);
     expect(await count(`?subjectId=${vessel.id}&from=2026-11-26`)).toBe(2);
     expect(await count(`?subjectId=${vessel.id}&from=2026-11-26&to=2026-11-26`)).toBe(1);
-    expect(await count(`?actor=session:${ctx.actor.id}&verb=change_vessel`)).toBe(2);
+    expect(await count(`?actor=person:${ctx.actor.id}&verb=change_vessel`)).toBe(2);
     expect(await count('?verb=no_such_verb')).toBe(0);
   });
 
