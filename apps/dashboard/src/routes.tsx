@@ -26,6 +26,7 @@ import { NewNoticePage } from './safety-notice/new-notice-page.tsx';
 import { NoticePage } from './safety-notice/notice-page.tsx';
 import { readAnswerSearch, readNoticesSearch } from './safety-notice/notice-search.ts';
 import { NoticesPage } from './safety-notice/notices-page.tsx';
+import { ViewPage } from './saved-view/view-page.tsx';
 import { NewVesselPage } from './vessel/new-vessel-page.tsx';
 import { VesselPage } from './vessel/vessel-page.tsx';
 import { readVesselSearch } from './vessel/vessel-search.ts';
@@ -76,6 +77,7 @@ const answerNotice = createRoute({
   component: AnswerPage,
 });
 const rule = createRoute({ getParentRoute, path: '/rules/$ruleId', component: RulePage });
+const view = createRoute({ getParentRoute, path: '/views/$viewId', component: ViewPage });
 const season = createRoute({ getParentRoute, path: '/season', component: SeasonPage });
 
 /** Addresses are read by people: plain words, not JSON in quotes. */
@@ -95,6 +97,7 @@ export const router = createRouter({
     rules,
     rule,
     season,
+    view,
   ]),
   parseSearch: parseSearchWith((value) => value),
   stringifySearch: stringifySearchWith(String),

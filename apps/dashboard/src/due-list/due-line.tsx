@@ -7,15 +7,17 @@ import { strings } from '../strings/due-list.ts';
 import { age } from '../ui/age.ts';
 import { Day } from '../ui/day.tsx';
 import { Standing } from '../ui/standing.tsx';
+import { ChooseBox } from './choose-box.tsx';
 import type { DueRow } from './due.query.ts';
 
-type Props = { row: DueRow; asAt: string | undefined; open: boolean; onTurn: () => void };
+type Props = { row: DueRow; rows: readonly DueRow[]; asAt: string | undefined; open: boolean; onTurn: () => void };
 
-export function DueLine({ row, asAt, open, onTurn }: Props) {
+export function DueLine({ row, rows, asAt, open, onTurn }: Props) {
   const id = `why-${row.item.id}-${row.ruleId}-${row.duty}`;
   return (
     <>
       <tr className={open ? 'due-line open' : 'due-line'}>
+        <ChooseBox row={row} rows={rows} />
         <td className="cell-standing">
           <Standing standing={row.standing} />
           {row.suspendedFrom && <span className="quiet"> {strings.suspendedNow}</span>}
@@ -49,7 +51,7 @@ export function DueLine({ row, asAt, open, onTurn }: Props) {
       </tr>
       {open && (
         <tr className="due-reasoning">
-          <td colSpan={7} id={id}>
+          <td colSpan={8} id={id}>
             <Reasoning
               of={{ itemId: row.item.id, ruleId: row.ruleId, duty: row.duty }}
               kind={row.item.kind}

@@ -23,6 +23,8 @@ export type DueSearch = {
   asAt?: string | undefined;
   /** The row whose reasoning is open. */
   open?: string | undefined;
+  /** The saved view that these words come from. */
+  view?: string | undefined;
 };
 
 export const DEFAULT_UNTIL = '12-months';
@@ -39,6 +41,7 @@ export function readDueSearch(raw: Raw): DueSearch {
     until: raw.until === 'any' ? 'any' : oneOf(raw.until, UNTIL),
     asAt: day(raw.asAt),
     open: text(raw.open),
+    view: text(raw.view),
   });
 }
 

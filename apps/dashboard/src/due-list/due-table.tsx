@@ -1,5 +1,6 @@
 import { isOpen, reasoningKey } from '../item/reasoning-key.ts';
 import { strings } from '../strings/due-list.ts';
+import { ChooseAll } from './choose-box.tsx';
 import type { DueRow } from './due.query.ts';
 import { DueLine } from './due-line.tsx';
 
@@ -16,6 +17,7 @@ export function DueTable(props: {
       <caption className="out-of-sight">{strings.caption}</caption>
       <thead>
         <tr>
+          <ChooseAll rows={props.rows} />
           <th scope="col">{columns.standing}</th>
           <th scope="col" className="number">
             {columns.by}
@@ -35,6 +37,7 @@ export function DueTable(props: {
             <DueLine
               key={key}
               row={row}
+              rows={props.rows}
               asAt={props.asAt}
               open={open}
               onTurn={() => props.onOpen(open ? undefined : key)}

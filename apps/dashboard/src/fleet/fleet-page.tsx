@@ -4,6 +4,7 @@ import { getRouteApi, Link } from '@tanstack/react-router';
 import { whyItFailed } from '../api/why-it-failed.ts';
 import { AsAt } from '../due-list/as-at.tsx';
 import { useMay } from '../organisation/may.ts';
+import { Views } from '../saved-view/views.tsx';
 import { strings as dueStrings } from '../strings/due-list.ts';
 import { strings } from '../strings/fleet.ts';
 import { strings as newVesselStrings } from '../strings/new-vessel.ts';
@@ -13,7 +14,7 @@ import { PageHeader } from '../ui/page-header.tsx';
 import { Waiting } from '../ui/waiting.tsx';
 import { fleetQuery } from './fleet.query.ts';
 import { inOrderOfNeed } from './fleet-order.ts';
-import type { FleetSearch } from './fleet-search.ts';
+import { type FleetSearch, readFleetSearch } from './fleet-search.ts';
 import { Horizon } from './horizon.tsx';
 import type { Zoom } from './horizon-scale.ts';
 import { HorizonTable } from './horizon-table.tsx';
@@ -45,6 +46,16 @@ export function FleetPage() {
       >
         <Need asAt={search.asAt} />
       </PageHeader>
+      <Views
+        page="fleet"
+        search={search}
+        onOpen={(view) =>
+          void navigate({
+            search: readFleetSearch({ asAt: search.asAt, ...view?.filters, view: view?.id }),
+            replace: true,
+          })
+        }
+      />
       <Board search={search} onChange={change} />
     </>
   );

@@ -69,7 +69,7 @@ describe('the crowding', () => {
 });
 
 test('a phone shows six months, a tablet a year, a desk two years', () => {
-  expect([360, 560, 840].map(monthsThatFit)).toEqual([6, 12, 24]);
+  expect([360, 460, 840].map(monthsThatFit)).toEqual([6, 12, 24]);
 });
 
 test('a season is a band in each year that it touches, cut at the edges', () => {

@@ -15,6 +15,7 @@ import { Failed } from '../ui/failed.tsx';
 import { ThemeSwitch } from '../ui/theme-switch.tsx';
 import { Connection } from './connection.tsx';
 import { Navigation } from './navigation.tsx';
+import { PrintLine } from './print-line.tsx';
 import './frame.css';
 
 export function Frame() {
@@ -35,6 +36,7 @@ export function Frame() {
       </a>
       <div className="side">
         <p className="organisation">{data.organisation?.name}</p>
+        <PrintLine organisation={data.organisation?.name ?? ''} />
         <Find />
         <Navigation />
       </div>

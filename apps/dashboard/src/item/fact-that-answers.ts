@@ -2,7 +2,7 @@
 import type { ActionKind, FactCode, TestCode } from '../strings/codes.ts';
 import type { Obligation } from './item.query.ts';
 
-const BY_ACTION: Record<ActionKind, FactCode> = {
+export const FACT_OF_ACTION: Record<ActionKind, FactCode> = {
   service: 'serviced',
   inspect: 'inspected',
   test: 'tested',
@@ -15,6 +15,6 @@ const BY_ACTION: Record<ActionKind, FactCode> = {
 
 export function factThatAnswers({ action, explanation }: Obligation): { fact: FactCode; test?: TestCode } {
   const [first] = explanation.wouldChangeIt;
-  if (!first) return { fact: BY_ACTION[action.kind] };
+  if (!first) return { fact: FACT_OF_ACTION[action.kind] };
   return first.test ? { fact: first.act, test: first.test } : { fact: first.act };
 }

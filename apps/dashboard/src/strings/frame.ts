@@ -24,6 +24,7 @@ export const strings = {
   morePages: 'More',
   lessPages: 'Less',
   countOutOfDate: (count: number) => `${count} out of date`,
+  printed: (instant: string) => `Printed ${instant}.`,
   factsKnownTo: (instant: string) => `Facts known to ${instant}.`,
   caution: 'This keeps dates and records. It does not make a vessel safe.',
   theme: { legend: 'Day or night', device: 'as the device', day: 'day', night: 'night' },

@@ -1,0 +1,22 @@
+/** Words of the views that are kept under a name. */
+export const strings = {
+  view: 'view',
+  none: 'none',
+  shared: (name: string) => `${name} (everybody’s)`,
+  changed: 'changed since it was saved',
+  save: 'Save this view …',
+  saveAs: 'Save as another …',
+  update: 'Save the change',
+  remove: 'Remove it',
+  removed: (name: string) => `“${name}” is removed.`,
+  undo: 'Undo',
+  saveTitle: 'Save this view under a name',
+  name: 'Name',
+  nameHelp: '“Extinguishers before Easter”',
+  nameFault: 'It needs a name.',
+  share: 'Everybody here sees it',
+  submit: 'Save',
+  leave: 'Not now',
+  waiting: 'Opening the view …',
+  failed: 'The view could not be opened',
+};
