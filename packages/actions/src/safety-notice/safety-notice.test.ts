@@ -2,8 +2,7 @@ import { createVessel } from '@garboard/actions/vessel/create-vessel.ts';
 import { listStored } from '@garboard/db/due-list/list-stored.ts';
 import { loadItem } from '@garboard/db/item/items.ts';
 import { countAnswers } from '@garboard/db/safety-notice/count-answers.ts';
-import { inOrganisation, type Scoped, wholeFleet } from '@garboard/db/scope.ts';
-import { lockFleet } from '@garboard/db/vessel/vessels.ts';
+import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { parseDay } from '@garboard/domain/calendar/day.ts';
 import { pools } from '@garboard/tests/support/database.ts';
 import { aNotice, answered, done, HOSE_NOTICE, hosePlate } from '@garboard/tests/support/notices.ts';
@@ -107,29 +106,6 @@ describe('entering a notice', () => {
     await sound();
   });
 });
-
-describe('entering a vessel', () => {
-  it('waits for whoever holds the fleet, so that no notice misses her', async () => {
-    const { ctx } = await aFleetWithHoses();
-    const first = await inOrganisation(pools.app, ctx, async (tx) => {
-      await lockFleet(tx, ctx.organisationId);
-      const created = createVessel(ctx, particulars('New')).then(() => 'created');
-      return { created, came: await Promise.race([created, someoneWaits(tx)]) };
-    });
-    expect(first.came).toBe('waits');
-    expect(await first.created).toBe('created');
-  });
-});
-
-/** Asked of the server until somebody waits for the lock that this transaction holds. */
-async function someoneWaits(tx: Scoped): Promise<string> {
-  for (;;) {
-    const { rows } = await sql`
-      select from pg_locks held join pg_locks asked using (locktype, database, classid, objid, objsubid)
-      where locktype = 'advisory' and held.pid = pg_backend_pid() and held.granted and not asked.granted`.execute(tx);
-    if (rows.length > 0) return 'waits';
-  }
-}
 
 describe('what is written of a thing', () => {
   it('is matched in the same write: put aboard, given a number, and put right', async () => {
