@@ -18,9 +18,15 @@ import { AddPage } from './item/add-page.tsx';
 import { RecordPage } from './item/record-page.tsx';
 import { readRecordSearch } from './item/record-search.ts';
 import { SeasonPage } from './organisation/season-page.tsx';
+import { ChangeRulePage } from './rule/change-rule-page.tsx';
+import { EndRulePage } from './rule/end-rule-page.tsx';
+import { readFigureSearch } from './rule/figure-search.ts';
+import { NewRulePage } from './rule/new-rule-page.tsx';
+import { OverridePage } from './rule/override-page.tsx';
 import { RulePage } from './rule/rule-page.tsx';
 import { readRuleSearch } from './rule/rule-search.ts';
 import { RulesPage } from './rule/rules-page.tsx';
+import { SetOverridePage } from './rule/set-override-page.tsx';
 import { AnswerPage } from './safety-notice/answer-page.tsx';
 import { NewNoticePage } from './safety-notice/new-notice-page.tsx';
 import { NoticePage } from './safety-notice/notice-page.tsx';
@@ -76,6 +82,16 @@ const answerNotice = createRoute({
   validateSearch: readAnswerSearch,
   component: AnswerPage,
 });
+const newRule = createRoute({ getParentRoute, path: '/rules/new', component: NewRulePage });
+const changeRule = createRoute({ getParentRoute, path: '/rules/$ruleId/change', component: ChangeRulePage });
+const endRule = createRoute({ getParentRoute, path: '/rules/$ruleId/end', component: EndRulePage });
+const figure = createRoute({
+  getParentRoute,
+  path: '/vessels/$vesselId/figure',
+  validateSearch: readFigureSearch,
+  component: SetOverridePage,
+});
+const override = createRoute({ getParentRoute, path: '/overrides/$overrideId', component: OverridePage });
 const rule = createRoute({ getParentRoute, path: '/rules/$ruleId', component: RulePage });
 const view = createRoute({ getParentRoute, path: '/views/$viewId', component: ViewPage });
 const season = createRoute({ getParentRoute, path: '/season', component: SeasonPage });
@@ -94,10 +110,15 @@ export const router = createRouter({
     newNotice,
     notice,
     answerNotice,
-    rules,
-    rule,
     season,
     view,
+    rules,
+    newRule,
+    rule,
+    changeRule,
+    endRule,
+    figure,
+    override,
   ]),
   parseSearch: parseSearchWith((value) => value),
   stringifySearch: stringifySearchWith(String),

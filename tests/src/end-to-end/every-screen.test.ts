@@ -1,7 +1,9 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { expectNoAxeViolations, takeScreenshot, useBrowser } from '../support/browser.ts';
+import { anOwnRule } from '../support/own-rules.ts';
 import { useStartedApp, watchedPage } from '../support/started-app.ts';
+import { anOverride } from '../support/vessels.ts';
 import { type SmallFleet, smallFleet } from './small-fleet.ts';
 
 const browser = useBrowser();
@@ -10,13 +12,18 @@ const app = useStartedApp();
 const THEMES = ['light', 'dark'] as const;
 const WIDTHS = [1440, 820, 390] as const;
 
-let fleet: SmallFleet;
+type Fleet = SmallFleet & { readonly ownRuleId: string; readonly overrideId: string };
+let fleet: Fleet;
 beforeAll(async () => {
-  fleet = await smallFleet();
+  const small = await smallFleet();
+  const ctx = small.organisation.ctx();
+  const { id } = await anOwnRule(ctx, { kinds: ['standing_rigging_wire', 'hand_flare'] });
+  const override = await anOverride(ctx, small.dunlinId);
+  fleet = { ...small, ownRuleId: id, overrideId: override.id };
 });
 
 /** Every screen, and what shows that it is there. */
-const SCREENS: Record<string, (page: Page, fleet: SmallFleet) => Promise<void>> = {
+const SCREENS: Record<string, (page: Page, fleet: Fleet) => Promise<void>> = {
   fleet: async (page) => {
     await page.goto(`${app.address()}/`);
     await page.locator('a.horizon-target').first().waitFor();
@@ -108,6 +115,34 @@ const SCREENS: Record<string, (page: Page, fleet: SmallFleet) => Promise<void>> 
   'rule-without-a-date': async (page) => {
     await page.goto(`${app.address()}/rules/us-laidup`);
     await page.getByText('Nothing with a date of its own.').waitFor();
+  },
+  'own-rule-new': async (page) => {
+    await page.goto(`${app.address()}/rules/new`);
+    await page.getByLabel('Which things it is about').selectOption('gas_hose');
+    await page.getByLabel('Aboard which vessels').selectOption('chosen');
+    await page.getByRole('button', { name: 'Lay it down' }).click();
+    await page.getByText('Not laid down yet').waitFor();
+  },
+  'own-rule': async (page, { ownRuleId }) => {
+    await page.goto(`${app.address()}/rules/${ownRuleId}`);
+    await page.getByRole('progressbar', { name: 'How far the change is' }).waitFor();
+  },
+  'own-rule-end': async (page, { ownRuleId }) => {
+    await page.goto(`${app.address()}/rules/${ownRuleId}/end`);
+    await page.getByRole('button', { name: 'End the rule' }).waitFor();
+  },
+  'own-figure-set': async (page, { kittiwakeId, raftId }) => {
+    await page.goto(`${app.address()}/vessels/${kittiwakeId}/figure?item=${raftId}&rule=raft-solas&duty=service`);
+    await page.getByLabel('Our interval').fill('13 months');
+    await page.getByLabel('Who decided it').fill('Anna Berg');
+    await page.getByLabel('Why').fill('cheaper');
+    await page.getByLabel('Where it stands in writing').fill('nowhere yet');
+    await page.getByRole('button', { name: 'Set our figure' }).click();
+    await page.getByText('never loosened').first().waitFor();
+  },
+  'own-figure': async (page, { overrideId }) => {
+    await page.goto(`${app.address()}/overrides/${overrideId}`);
+    await page.getByRole('button', { name: 'End it today' }).waitFor();
   },
   'not-here': async (page) => {
     await page.goto(`${app.address()}/no/such/page`);

@@ -19,6 +19,7 @@ export const itemKindsQuery = () =>
     ...FOR_GOOD,
   });
 
+/** An organisation's own rules come and go. */
 export const rulesQuery = () =>
   queryOptions({
     queryKey: ['rules'],
@@ -26,5 +27,4 @@ export const rulesQuery = () =>
       everyPage((cursor) =>
         answer(api.GET('/v1/rules', { params: { query: { limit: 200, ...(cursor && { cursor }) } }, signal })),
       ),
-    ...FOR_GOOD,
   });

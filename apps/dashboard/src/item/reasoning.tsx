@@ -13,6 +13,7 @@ import { factThatAnswers } from './fact-that-answers.ts';
 import { factsQuery, type Obligation, obligationsQuery } from './item.query.ts';
 import { KindCaution } from './kind-caution.tsx';
 import { noticeOf } from './notice-of.ts';
+import { OwnFigure } from './own-figure.tsx';
 import { SourceLine } from './source-line.tsx';
 import './reasoning.css';
 
@@ -42,6 +43,7 @@ export function Reasoning({ of, kind, vesselId, asAt }: Props) {
         <h3>{strings.source}</h3>
         <SourceLine obligation={obligation} />
         <Acts obligation={obligation} itemId={of.itemId} vesselId={vesselId} />
+        <OwnFigure obligation={obligation} itemId={of.itemId} vesselId={vesselId} />
       </div>
     </div>
   );

@@ -10,6 +10,7 @@ import { strings } from '../strings/rule.ts';
 import { Failed } from '../ui/failed.tsx';
 import { PageHeader } from '../ui/page-header.tsx';
 import { Waiting } from '../ui/waiting.tsx';
+import { HasEnded, OwnRuleActs, OwnRuleVersions } from './own-rule-versions.tsx';
 import { ruleQuery } from './rule.query.ts';
 import { RuleCautions } from './rule-cautions.tsx';
 import { RuleDuties } from './rule-duties.tsx';
@@ -30,7 +31,7 @@ export function RulePage() {
   if (!rule) return <Failed what={strings.rule.failed} why={whyItFailed(error)} again={refetch} />;
   return (
     <>
-      <PageHeader title={titleOf(rule, kinds)}>
+      <PageHeader title={titleOf(rule, kinds)} acts={rule.ownRule && <OwnRuleActs rule={rule} />}>
         <p>
           <Link to="/rules">{strings.rule.back}</Link>
         </p>
@@ -38,8 +39,10 @@ export function RulePage() {
       <div className="rule">
         <div>
           <p className="voice rule-sentence">{rule.inWords}</p>
+          {rule.ownRule && <HasEnded ownRule={rule.ownRule} />}
           <RuleCautions rule={rule} kinds={kinds} />
           <RuleDuties rule={rule} kinds={kinds} />
+          {rule.ownRule && <OwnRuleVersions ownRule={rule.ownRule} />}
           <WorkedExampleSection key={rule.id} rule={rule} kinds={kinds} />
         </div>
         <RuleSide rule={rule} kinds={kinds} />

@@ -11,7 +11,6 @@ export const ruleQuery = (ruleId: string) =>
   queryOptions({
     queryKey: ['rule', ruleId],
     queryFn: ({ signal }) => answer(api.GET('/v1/rules/{ruleId}', { params: { path: { ruleId } }, signal })),
-    ...FOR_GOOD,
   });
 
 export const schemesQuery = () =>

@@ -1,8 +1,10 @@
 /** Every rule that a date can come from, by scheme, in words. */
 import { useQueries } from '@tanstack/react-query';
-import { getRouteApi } from '@tanstack/react-router';
+import { getRouteApi, Link } from '@tanstack/react-router';
 import { whyItFailed } from '../api/why-it-failed.ts';
 import { rulesQuery } from '../item/catalogue.query.ts';
+import { useMay } from '../organisation/may.ts';
+import { strings as ownStrings } from '../strings/own-rule.ts';
 import { strings } from '../strings/rule.ts';
 import { Failed } from '../ui/failed.tsx';
 import { PageHeader } from '../ui/page-header.tsx';
@@ -23,7 +25,7 @@ export function RulesPage() {
   const failed = [rules, schemes].find((each) => each.isError);
   return (
     <>
-      <PageHeader title={strings.title}>
+      <PageHeader title={strings.title} acts={<AddOwn />}>
         {rules.data && <p aria-live="polite">{strings.answer(found.length, rules.data.length)}</p>}
         <p>{strings.first}</p>
       </PageHeader>
@@ -43,6 +45,14 @@ export function RulesPage() {
       )}
     </>
   );
+}
+
+function AddOwn() {
+  return useMay().keepRules ? (
+    <Link to="/rules/new" className="button">
+      {ownStrings.add}
+    </Link>
+  ) : null;
 }
 
 function Schemes({ schemes, rules }: { schemes: readonly Scheme[]; rules: readonly Rule[] }) {

@@ -10,6 +10,8 @@ export type WorkedExample = Pick<ExplainRequest, 'kind' | 'schemes' | 'attribute
   readonly facts: Fact[];
   readonly events?: ExplainRequest['events'];
   readonly asOf: string;
+  /** The rule itself, where no published one would be found. */
+  readonly ownRules?: ExplainRequest['ownRules'];
 };
 type Reset = Rule['duties'][number]['resets'][number];
 type EventCode = Rule['reads']['events'][number];
@@ -32,7 +34,18 @@ export function workedExample(rule: Rule, today: string): WorkedExample | null {
     facts: [...dated(rule, today), ...done(rule, kind, today)],
     ...(events.length > 0 && { events }),
     asOf: today,
+    ...(rule.ownRule && { ownRules: stated(rule.id, rule.ownRule) }),
   };
+}
+
+/** The version that the page tells: the one that counts, else the last that lays something down. */
+function stated(id: string, { inForce, versions }: NonNullable<Rule['ownRule']>): ExplainRequest['ownRules'] {
+  const laid = versions.filter(({ laysDown }) => laysDown);
+  const { laysDown, takesEffectOn, decidedBy, reason, document } =
+    laid.find(({ number }) => number === inForce) ?? laid.at(-1) ?? {};
+  if (!laysDown || !takesEffectOn || !decidedBy || !reason || !document) return [];
+  const { vessels: _, ...text } = laysDown;
+  return [{ id, ...text, takesEffectOn, decidedBy, reason, document }];
 }
 
 /** Made and fitted three years ago, its print good for another fourteen months. */

@@ -50,7 +50,7 @@ export const schemeWords: Record<SchemeCode, string> = {
   insurer: 'insurer',
   maker: 'maker',
   common_practice: 'common practice',
-  own: 'own rules',
+  own: 'the house’s own rule',
   historic: 'historic rules',
 };
 

@@ -28,6 +28,8 @@ export const strings = {
   gone: 'This rule no longer asks anything of it.',
   recordFact: 'Record a fact',
   answerNotice: 'Answer the notice',
+  ownFigure: 'Put our own figure in its place',
+  seeOwnFigure: 'Our own figure: who set it, and how it ends',
   record: {
     service: 'Record a service',
     inspect: 'Record an inspection',

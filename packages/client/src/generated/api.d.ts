@@ -3543,6 +3543,33 @@ export interface components {
             version: number;
             versions: components["schemas"]["OwnRuleVersion"][];
         };
+        /** @description What a version lays down; a version without it ends the rule. */
+        OwnRuleText: {
+            action: components["schemas"]["OwnAction"];
+            /** @description Counted while it was never done, where the limits alone give no day. */
+            first?: {
+                /** @enum {string} */
+                from: "manufactured" | "installed";
+                plus: components["schemas"]["Duration"];
+            };
+            /** @description The whole rule, in full sentences. */
+            inWords: string;
+            /** @description The things that it bears on. */
+            kinds: components["schemas"]["ItemKindCode"][];
+            limits: components["schemas"]["OwnLimit"][];
+            resets: components["schemas"]["OwnReset"][];
+            vessels: components["schemas"]["OwnRuleVessels"];
+            /**
+             * @description What stands behind it.
+             * @enum {string}
+             */
+            weight: "own" | "insurer" | "maker" | "common_practice";
+            /** @description The span around the due date in which the work counts as done on it. */
+            window?: {
+                after: components["schemas"]["Duration"];
+                before: components["schemas"]["Duration"];
+            };
+        };
         OwnRuleVersion: {
             /**
              * Format: uuid
@@ -3560,33 +3587,7 @@ export interface components {
              * @example Standing orders, no. 4
              */
             document: string;
-            /** @description Absent: it ends the rule. */
-            laysDown?: {
-                action: components["schemas"]["OwnAction"];
-                /** @description Counted while it was never done, where the limits alone give no day. */
-                first?: {
-                    /** @enum {string} */
-                    from: "manufactured" | "installed";
-                    plus: components["schemas"]["Duration"];
-                };
-                /** @description The whole rule, in full sentences. */
-                inWords: string;
-                /** @description The things that it bears on. */
-                kinds: components["schemas"]["ItemKindCode"][];
-                limits: components["schemas"]["OwnLimit"][];
-                resets: components["schemas"]["OwnReset"][];
-                vessels: components["schemas"]["OwnRuleVessels"];
-                /**
-                 * @description What stands behind it.
-                 * @enum {string}
-                 */
-                weight: "own" | "insurer" | "maker" | "common_practice";
-                /** @description The span around the due date in which the work counts as done on it. */
-                window?: {
-                    after: components["schemas"]["Duration"];
-                    before: components["schemas"]["Duration"];
-                };
-            };
+            laysDown?: components["schemas"]["OwnRuleText"];
             /** @description From 1, in the order in which they were laid down. */
             number: number;
             reason: string;

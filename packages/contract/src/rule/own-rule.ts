@@ -2,10 +2,12 @@
 import * as z from 'zod';
 import { CAPACITY_CODES, TEST_CODES } from '../item/fact.ts';
 import { ItemKindCode } from '../item/item.ts';
-import { Action } from '../item/obligation.ts';
 import { CalendarDay, Duration, Id, Instant, words } from '../shared.ts';
 import { EVENT_CODES } from '../vessel/situation.ts';
 import { SchemeCode } from '../vessel/vessel.ts';
+
+/** What a rule can ask; the others are a safety notice's. */
+const ACTION_CODES = ['service', 'inspect', 'test', 'replace', 'withdraw', 'overhaul'] as const;
 
 const OwnLimit = z
   .discriminatedUnion(
@@ -55,7 +57,7 @@ const OwnReset = z
 const text = {
   kinds: z.array(ItemKindCode).min(1).max(100).meta({ description: 'The things that it bears on.' }),
   vessels: OwnRuleVessels,
-  action: z.strictObject({ kind: Action.shape.kind, words: words(160) }).meta({
+  action: z.strictObject({ kind: z.enum(ACTION_CODES), words: words(160) }).meta({
     id: 'OwnAction',
     description: 'What somebody must do; `words` as an instruction.',
   }),
@@ -109,14 +111,16 @@ export const NewOwnRuleEnding = z.strictObject(grounds).meta({
 });
 export type NewOwnRuleEnding = z.infer<typeof NewOwnRuleEnding>;
 
-const OwnRuleText = z.strictObject(text).meta({ id: 'OwnRuleText' });
+const OwnRuleText = z
+  .strictObject(text)
+  .meta({ id: 'OwnRuleText', description: 'What a version lays down; a version without it ends the rule.' });
 export type OwnRuleText = z.infer<typeof OwnRuleText>;
 
 const OwnRuleVersion = z
   .object({
     number: z.int().meta({ description: 'From 1, in the order in which they were laid down.' }),
     ...grounds,
-    laysDown: OwnRuleText.optional().meta({ description: 'Absent: it ends the rule.' }),
+    laysDown: OwnRuleText.optional(),
     recordedAt: Instant,
     recordedBy: z.string().meta({ description: 'The credential that laid it down.' }),
     changeId: Id.optional().meta({

@@ -65,7 +65,9 @@ function limitOf(limit: OwnLimit): Limit {
 
 function limitsInWords(duty: Duty): string {
   const [only, ...others] = duty.limits.map((limit) => limitInWords(limit, duty));
-  return others.length === 0 ? `the limit is ${only}` : `the limit is the earliest of: ${[only, ...others].join('; ')}`;
+  const first = (duty.fallback ?? []).map((limit) => `, and for the first time ${limitInWords(limit, duty)}`).join('');
+  const limits = others.length === 0 ? only : `the earliest of: ${[only, ...others].join('; ')}`;
+  return `the limit is ${limits}${first}`;
 }
 
 const WHOSE: Record<OwnRuleWeight, string> = {
