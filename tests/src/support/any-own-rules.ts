@@ -9,7 +9,7 @@ import {
   type OwnRuleVersion,
 } from '@garboard/domain/rule/own-rule.ts';
 import { ownRuleAsRule } from '@garboard/domain/rule/own-rule-as-rule.ts';
-import { ACTIONS, type PeriodText, type Reset } from '@garboard/domain/rule/rule.ts';
+import { type PeriodText, type Reset, RULE_ACTIONS } from '@garboard/domain/rule/rule.ts';
 import { VESSEL_EVENTS } from '@garboard/domain/vessel/situation.ts';
 import fc from 'fast-check';
 import { anyDay, anyInstant } from './any-history.ts';
@@ -54,7 +54,7 @@ function anyDefinition(kind: ItemKindId): fc.Arbitrary<OwnRuleDefinition> {
   return fc
     .record({
       vessels: anyVessels,
-      action: fc.constantFrom(...ACTIONS),
+      action: fc.constantFrom(...RULE_ACTIONS),
       limits: fc.array(anyLimit, { minLength: 1, maxLength: 3 }),
       first: fc.option(
         fc.record({ from: fc.constantFrom('manufactured' as const, 'installed' as const), plus: anyPeriod }),

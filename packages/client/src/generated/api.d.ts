@@ -3504,7 +3504,7 @@ export interface components {
         /** @description What somebody must do; `words` as an instruction. */
         OwnAction: {
             /** @enum {string} */
-            kind: "service" | "inspect" | "test" | "replace" | "withdraw" | "overhaul" | "stop_using" | "return";
+            kind: "service" | "inspect" | "test" | "replace" | "withdraw" | "overhaul";
             words: string;
         };
         /** @description What leads to the date; of several the earliest binds. `before_event`: done no longer than `within` before its start. */

@@ -26,7 +26,7 @@ function sameRule({ kinds, appliesWhen }: Rule, duty: Duty): OwnRuleDefinition |
   if (first && plain?.plus.kind !== 'fixed') return null;
   const from = plain?.from === 'manufactured' ? 'manufactured' : 'installed';
   return {
-    ...{ ...WEEKLY_LOOK, kinds, action, inWords, limits: same, resets },
+    ...{ ...WEEKLY_LOOK, kinds, action: action as OwnRuleDefinition['action'], inWords, limits: same, resets },
     ...(plain?.plus.kind === 'fixed' && { first: { from, plus: plain.plus.period } }),
     ...(window && { window }),
   };

@@ -7,7 +7,7 @@ import { isKnown } from '../item/facts-on-record.ts';
 import type { ItemKindId } from '../item/item-kind.ts';
 import type { Cut } from '../item/unit-aboard.ts';
 import type { VesselEventKind } from '../vessel/situation.ts';
-import type { Action, PeriodText, Reset, Rule } from './rule.ts';
+import type { PeriodText, Reset, RULE_ACTIONS, Rule } from './rule.ts';
 import type { SchemeId, Weight } from './scheme.ts';
 
 /** What can stand behind it. Nobody makes law or a certificate's terms. */
@@ -34,7 +34,7 @@ export type OwnRuleVessels =
 export type OwnRuleDefinition = {
   readonly kinds: readonly ItemKindId[];
   readonly vessels: OwnRuleVessels;
-  readonly action: Action;
+  readonly action: { readonly kind: (typeof RULE_ACTIONS)[number]; readonly words: string };
   /** The rule as its makers put it, in full sentences. */
   readonly inWords: string;
   /** The earliest binds. */

@@ -26,16 +26,10 @@ export type Source = {
   readonly fromMemory?: string;
 };
 
-export const ACTIONS = [
-  'service',
-  'inspect',
-  'test',
-  'replace',
-  'withdraw',
-  'overhaul',
-  'stop_using',
-  'return',
-] as const;
+/** What a rule can ask. */
+export const RULE_ACTIONS = ['service', 'inspect', 'test', 'replace', 'withdraw', 'overhaul'] as const;
+/** The others are a safety notice's. */
+export const ACTIONS = [...RULE_ACTIONS, 'stop_using', 'return'] as const;
 export type ActionKind = (typeof ACTIONS)[number];
 
 /** The named thing that somebody must do: `words` as an instruction ("Service at an approved station"). */
