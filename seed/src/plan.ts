@@ -1,5 +1,6 @@
 /** A fleet as it will be laid out: plain data in which every day is fixed already. Nothing is written yet. */
 import type { FactInput } from '@garboard/actions/item/record-fact.ts';
+import type { NewOwnRule } from '@garboard/actions/rule/lay-down-rule.ts';
 import type { AnswerInput } from '@garboard/actions/safety-notice/answered-item.ts';
 import type { NoticeInput } from '@garboard/actions/safety-notice/notice-input.ts';
 import type { NewEvent } from '@garboard/actions/vessel/record-event.ts';
@@ -14,6 +15,7 @@ export type FleetPlan = {
   readonly timeZone: string;
   readonly vessels: readonly VesselPlan[];
   readonly notices: readonly NoticePlan[];
+  readonly ownRules: readonly OwnRulePlan[];
 };
 
 export type VesselPlan = {
@@ -48,3 +50,6 @@ export type NoticePlan = {
   readonly answers: readonly (AnswerInput | null)[];
   readonly withdrawn?: { readonly on: Day; readonly reason: string };
 };
+
+/** An own rule's versions in the order in which they were laid down, each with the day on which it was. */
+export type OwnRulePlan = readonly { readonly laidDownOn: Day; readonly version: NewOwnRule }[];

@@ -1,6 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { recompute } from '@garboard/actions/upkeep/recompute.ts';
 import { findOrganisationsByName } from '@garboard/db/organisation/organisations.ts';
+import { listOwnRules } from '@garboard/db/rule/own-rules.ts';
 import { countAnswers } from '@garboard/db/safety-notice/count-answers.ts';
 import { listNotices } from '@garboard/db/safety-notice/notices.ts';
 import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
@@ -57,6 +58,18 @@ describe.each(['2028-02-29', '2026-12-31'].slice(0, size(1, 2)))('laid out on %s
 
   test('stored obligations and counts equal what the facts say', async () => {
     for (const id of early.ids) expect(await recompute(pools.app, id)).toMatchObject({ obligations: 0, days: 0 });
+  });
+
+  test('each fleet has a rule of its own that gives dates, one with a version in force and one planned', async () => {
+    const rules = await Promise.all(
+      early.ids.map((id) => inOrganisation(pools.app, wholeFleet(id), (tx) => listOwnRules(tx))),
+    );
+    const begun = rules.map((ours) => ours.map(({ versions }) => versions.map(({ changeId }) => changeId !== null)));
+    expect(begun).toEqual([[[true, true]], [[true]], [[true, false]]]);
+    for (const fleet of early.vessels) {
+      const own = fleet.flatMap(({ items }) => items.flatMap(({ obligations }) => obligations));
+      expect(own.filter(({ scheme }) => scheme === 'own').length).toBeGreaterThan(5);
+    }
   });
 
   test('a correction names the fact that it strikes out, and both stay on record', () => {

@@ -9,6 +9,7 @@ import { SCHOOL } from './fleets/school.ts';
 import { YARD } from './fleets/yard.ts';
 import { layOutVessel, morningOf } from './lay-out.ts';
 import { layOutNotices } from './lay-out-notices.ts';
+import { layOutOwnRules } from './lay-out-own-rules.ts';
 import type { VesselPlan } from './plan.ts';
 
 const BOOKS: readonly FleetBook[] = [SCHOOL, YARD, CHARTER];
@@ -25,7 +26,7 @@ export async function seedFleets(
 ): Promise<void> {
   await Promise.all(
     BOOKS.map(async (book) => {
-      const { name, timeZone, vessels, notices } = planFleet(book, dayInZone(now, book.setting.timeZone));
+      const { name, timeZone, vessels, notices, ownRules } = planFleet(book, dayInZone(now, book.setting.timeZone));
       const firstDay = Math.min(...vessels.map(({ enteredOn }) => enteredOn)) as Day;
       const organisation = await createOrganisation(pools.owner, {
         name: `${name}${suffix}`,
@@ -35,6 +36,7 @@ export async function seedFleets(
       if (!organisation.ok) throw new Error(`demo fleets: ${JSON.stringify(organisation.failure)}`);
       await layOutVessels(pools, organisation.value.id, vessels, asked);
       await layOutNotices(pools.app, organisation.value.id, notices);
+      await layOutOwnRules(pools.app, organisation.value.id, ownRules, now);
       say(`${name}${suffix}: ${vessels.length} vessels`);
     }),
   );

@@ -6,6 +6,7 @@ import { moved, withdrawn } from '../stories/fire.ts';
 import { justExpired } from '../stories/flares.ts';
 import { aboutToBeDue, partlyInspected, printedEarlier } from '../stories/gas-and-rig.ts';
 import { hosesBadlyCrimped, raftsTakenBack } from '../stories/notices.ts';
+import { hosesOfTheInsurer } from '../stories/own-rules.ts';
 import { correctedService, failedService, lostCertificate, replacedRaft } from '../stories/rafts.ts';
 import type { Boat } from './boat.ts';
 import { CHARTER_BOATS } from './charter-boats.ts';
@@ -36,6 +37,7 @@ export const CHARTER: FleetBook = {
   doing: whatSheDoes,
   diary,
   notices: (today, people) => [hosesBadlyCrimped(today, people), raftsTakenBack(today)],
+  ownRules: (today) => [hosesOfTheInsurer(today)],
   stories: {
     Samphire: (log) => [replacedRaft(log, RAFT)],
     Tansy: (log) => [failedService(log, RAFT)],

@@ -3,7 +3,7 @@ import type { Day } from '@garboard/domain/calendar/day.ts';
 import { INVENTORIES } from '../equipment/inventories.ts';
 import { withPlate } from '../equipment/plates.ts';
 import type { Logbook, People } from '../logbook.ts';
-import type { EventPlan, FleetPlan, ItemPlan, NoticePlan, SituationPlan, VesselPlan } from '../plan.ts';
+import type { EventPlan, FleetPlan, ItemPlan, NoticePlan, OwnRulePlan, SituationPlan, VesselPlan } from '../plan.ts';
 import { type Boat, logbookOf, particularsOf, type Setting } from './boat.ts';
 
 export type FleetBook = {
@@ -14,13 +14,14 @@ export type FleetBook = {
   /** By the boat's name. A story stands in for the usual thing of the same label, or comes besides. */
   readonly stories: Readonly<Record<string, (log: Logbook) => readonly ItemPlan[]>>;
   notices(today: Day, people: People): readonly NoticePlan[];
+  ownRules(today: Day): readonly OwnRulePlan[];
 };
 
 export function planFleet(book: FleetBook, today: Day): FleetPlan {
   const setting = { ...book.setting, today };
   const vessels = book.boats.map((boat, index) => planVessel(book, boat, setting, index));
   const notices = book.notices(today, setting.people);
-  return { name: setting.fleet, timeZone: setting.timeZone, vessels, notices };
+  return { name: setting.fleet, timeZone: setting.timeZone, vessels, notices, ownRules: book.ownRules(today) };
 }
 
 function planVessel(book: FleetBook, boat: Boat, setting: Setting, index: number): VesselPlan {

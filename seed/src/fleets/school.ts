@@ -8,6 +8,7 @@ import { pastWithdrawal, servicedByTheCrew } from '../stories/fire.ts';
 import { justExpired } from '../stories/flares.ts';
 import { aboutToBeDue } from '../stories/gas-and-rig.ts';
 import { extinguishersChecked } from '../stories/notices.ts';
+import { extinguishersLookedAt } from '../stories/own-rules.ts';
 import type { Boat } from './boat.ts';
 import type { FleetBook } from './plan-fleet.ts';
 import { SCHOOL_BOATS } from './school-boats.ts';
@@ -37,6 +38,7 @@ export const SCHOOL: FleetBook = {
   doing: whatSheDoes,
   diary,
   notices: (today, people) => [extinguishersChecked(today, people)],
+  ownRules: (today) => [extinguishersLookedAt(today)],
   stories: {
     Overfall: (log) => [justExpired(log, 'Hand flares, grab bag', 2)],
     Collie: (log) => [extinguisher(log, 'portable_extinguisher_dry_powder', CONSOLE)],

@@ -6,6 +6,7 @@ import { outWithTheYear, servicedByTheCrew } from '../stories/fire.ts';
 import { justExpired, stampedTooLate } from '../stories/flares.ts';
 import { aboutToBeDue, fittedByTheOwner, twoPrints, undatedRig } from '../stories/gas-and-rig.ts';
 import { extinguishersChecked, hosesBadlyCrimped } from '../stories/notices.ts';
+import { hosesFelt } from '../stories/own-rules.ts';
 import { extendedRaft, servicedByTheYard } from '../stories/rafts.ts';
 import type { Boat } from './boat.ts';
 import type { FleetBook } from './plan-fleet.ts';
@@ -40,6 +41,7 @@ export const YARD: FleetBook = {
   doing: whatSheDoes,
   diary: ({ name }, log) => DIARIES[name]?.(log) ?? [],
   notices: (today, people) => [hosesBadlyCrimped(today, people), extinguishersChecked(today, people)],
+  ownRules: (today) => [hosesFelt(today)],
   stories: {
     'Anne Sofie': (log) => [fittedByTheOwner(log, GAS)],
     Drivved: (log) => [aboutToBeDue(log, GAS)],
