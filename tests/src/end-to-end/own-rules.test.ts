@@ -20,7 +20,7 @@ async function signedIn(path: string, role: 'owner' | 'viewer' = 'owner') {
 }
 
 const decide = async (page: Page, from?: string) => {
-  if (from) await page.getByLabel('Counts from').fill(from);
+  if (from) await page.getByLabel(/^Counts (no more )?from/).fill(from);
   await page.getByLabel('Who decided it').fill('Anna Berg');
   await page.getByLabel('Why').fill('Two were found empty.');
   await page.getByLabel('Where it stands in writing').fill('Standing orders, no. 4');

@@ -56,7 +56,7 @@ function EndForm({ ruleId, version }: { ruleId: string; version: number }) {
       <DecisionFields
         field={(box) => ({
           id: `rule-${box}`,
-          name: strings.box[box],
+          name: box === 'takesEffectOn' ? strings.countsNoMore : strings.box[box],
           value: draft[box as keyof Ending],
           fault: refusal.faults[box],
           onChange: (value) => setDraft((now) => ({ ...now, [box]: value })),

@@ -81,6 +81,7 @@ export const strings = {
   endTitle: 'From which day is there no such rule',
   endIntro: 'It counts no more from that day on. What applied before stays known, and the rule can be taken up again.',
   endIt: 'End the rule',
+  countsNoMore: 'Counts no more from',
   versions: 'Which versions it has',
   version: (number: number) => `Version ${number}`,
   from: 'from',
