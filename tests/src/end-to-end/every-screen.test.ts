@@ -51,6 +51,24 @@ const SCREENS: Record<string, (page: Page, fleet: Fleet) => Promise<void>> = {
     await page.getByRole('button', { name: 'Liferaft, 8 persons' }).first().click();
     await page.locator('.reasoning .caution-words').waitFor();
   },
+  'due-list-bulk': async (page) => {
+    await page.goto(`${app.address()}/due`);
+    await page
+      .getByRole('checkbox', { name: /Liferaft, 8 persons/ })
+      .first()
+      .check();
+    await page.getByRole('button', { name: 'Record a fact for it' }).click();
+    await page
+      .getByRole('dialog')
+      .getByRole('button', { name: /^Record for/ })
+      .click();
+    await page.getByText('Not recorded yet').waitFor();
+  },
+  'due-list-saving': async (page) => {
+    await page.goto(`${app.address()}/due?standing=overdue`);
+    await page.getByRole('button', { name: 'Save this view …' }).click();
+    await page.getByLabel('Everybody here sees it').waitFor();
+  },
   'due-list-choosing': async (page) => {
     await page.goto(`${app.address()}/due`);
     await page.locator('.due-line').first().waitFor();
