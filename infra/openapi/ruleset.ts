@@ -58,7 +58,7 @@ export const OUR_RULES = {
   'problem-for-every-refusal': rule('Every refusal is an RFC 9457 problem with an example of each type.', OPERATION, {
     function: refusesWell,
   }),
-  'write-guarded': rule('A write asks for a credential, and can be refused.', WRITE, { function: guarded }),
+  'write-guarded': rule('What writes asks for a credential, and can be refused.', WRITE, { function: guarded }),
   'post-repeatable': rule('A POST with a body takes an Idempotency-Key.', '$.paths[*].post', { function: repeatable }),
   'change-versioned': rule(
     'A PATCH, PUT or DELETE asks for If-Match, and declares 412 and 428.',

@@ -3,7 +3,7 @@ import type { AuditPage } from '@garboard/contract/audit/audit.ts';
 import { describe, expect, it } from 'vitest';
 import { app, type Headed, signedIn, tell } from '../support/api.ts';
 import { everythingOf } from '../support/everything-of.ts';
-import { addressOf, exampleOf, named, thingsOf, WITH_CREDENTIALS } from '../support/operations.ts';
+import { ALL, addressOf, exampleOf, named, thingsOf, WITH_CREDENTIALS } from '../support/operations.ts';
 
 /** Bookkeeping of the write itself. */
 const BESIDE = new Set(['audit', 'audit_head', 'idempotency']);
@@ -40,5 +40,23 @@ describe('every change', () => {
     expect(lines.length).toBeGreaterThan(0);
     for (const { actor, credential, role } of lines)
       expect([`${actor.kind}:${actor.id}`, role]).toEqual([credential, 'owner']);
+  });
+});
+
+describe('a question that needs a body', () => {
+  const questions = ALL.filter(({ operation }) => operation['x-reads-only']);
+
+  it('is asked by POST, and there are such', () => {
+    expect(questions.map(({ method }) => method)).toEqual(questions.map(() => 'POST'));
+    expect(questions.length).toBeGreaterThan(1);
+  });
+
+  it.each(named(questions))('writes nothing: %s', async (_name, { path, operation }) => {
+    const owner = await signedIn();
+    const before = await everythingOf(owner.organisation.id);
+
+    await owner.post(path, exampleOf(operation), { 'idempotency-key': 'asked-once' });
+
+    expect(await everythingOf(owner.organisation.id)).toEqual(before);
   });
 });

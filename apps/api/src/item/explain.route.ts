@@ -23,6 +23,7 @@ const route = createRoute({
   summary: 'Work out due dates from facts that are not stored',
   description:
     'For every role. Nothing is written, so a repeat is harmless and `Idempotency-Key` has no effect. Each rule in `/v1/rules` lists the facts, attributes and events that it reads.',
+  'x-reads-only': true,
   security: SIGNED_IN,
   request: { headers: z.object(IDEMPOTENCY_KEY), body: body(ExplainRequest) },
   responses: { 200: json(Explained, 'What the rules make of these facts.'), ...BODY_PROBLEMS },

@@ -6,11 +6,13 @@ type Schema = { readonly [key: string]: unknown };
 type Media = { readonly schema?: Schema };
 export type Operation = {
   readonly operationId: string;
+  readonly 'x-reads-only'?: true;
   readonly security?: readonly Schema[];
   readonly requestBody?: { readonly content: Readonly<Record<string, Media>> };
   readonly responses: Readonly<Record<string, { readonly content?: Readonly<Record<string, Media>> }>>;
 };
 export type OpenApi = {
+  readonly tags: readonly { readonly name: string }[];
   readonly paths: Readonly<Record<string, Readonly<Record<string, Operation>>>>;
   readonly components: { readonly schemas: Readonly<Record<string, Schema>> };
 };

@@ -2,9 +2,9 @@
 import { acceptInvitation } from '@garboard/actions/organisation/accept-invitation.ts';
 import { InvitationToken } from '@garboard/contract/organisation/invitation.ts';
 import { Organisation } from '@garboard/contract/organisation/organisation.ts';
-import { createRoute } from '@hono/zod-openapi';
+import { createRoute, z } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
-import { BODY_PROBLEMS, body, PERSON, problems, routes, versioned } from '../openapi/declare.ts';
+import { BODY_PROBLEMS, body, IDEMPOTENCY_KEY, PERSON, problems, routes, versioned } from '../openapi/declare.ts';
 import { answerFailure } from '../problem/answer-failure.ts';
 import { personContext } from '../request/action-context.ts';
 import { jsonBody } from '../request/json-body.ts';
@@ -18,9 +18,9 @@ const route = createRoute({
   tags: ['People'],
   summary: 'Accept an invitation',
   description:
-    'For the person to whose verified address it went; for others it is not there. Works once, so `Idempotency-Key` is not needed. Afterwards the session is at that organisation.',
+    'For the person to whose verified address it went; for others it is not there. Works once; a repeat with the same `Idempotency-Key` has the first answer. Afterwards the session is at that organisation.',
   security: PERSON,
-  request: { body: body(InvitationToken) },
+  request: { headers: z.object(IDEMPOTENCY_KEY), body: body(InvitationToken) },
   responses: {
     200: versioned(Organisation, 'The organisation you belong to now.'),
     ...BODY_PROBLEMS,
@@ -30,10 +30,10 @@ const route = createRoute({
 
 export function acceptInvitationRoute(deps: Deps) {
   return routes().openapi({ ...route, middleware: [personAccess(deps), ...jsonBody] }, async (c) => {
-    const { token } = c.req.valid('json');
-    const result = await acceptInvitation(personContext(c, deps, null), token);
+    const asked = c.req.valid('json');
+    const result = await acceptInvitation(personContext(c, deps, asked), asked.token);
     if (!result.ok) return answerFailure(c, result.failure);
-    tellWritten(c, { version: result.value.version });
+    tellWritten(c, { version: result.value.version, replayed: result.replayed ?? false });
     return c.json(result.value, 200);
   });
 }

@@ -71,6 +71,17 @@ describe('an invitation', () => {
     expect((await look(token)).status).toBe(404);
   });
 
+  it('accepted again with the same key is answered as the first time', async () => {
+    const { guest, token } = await invited();
+    const once = { 'idempotency-key': 'the-same-click' };
+
+    const first = await guest.post<Organisation>('/v1/invitations/acceptance', { token }, once);
+    const again = await guest.post<Organisation>('/v1/invitations/acceptance', { token }, once);
+
+    expect([first.status, again.status]).toEqual([200, 200]);
+    expect(again.body).toEqual(first.body);
+  });
+
   it('that is accepted twice at once lets its guest in once', async () => {
     const { owner, guest, token } = await invited();
 

@@ -4,9 +4,9 @@ import { findInvitationOf } from '@garboard/db/organisation/invitations.ts';
 import { loadOrganisation } from '@garboard/db/organisation/organisations.ts';
 import { readToken } from '@garboard/db/organisation/token.ts';
 import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
-import { createRoute } from '@hono/zod-openapi';
+import { createRoute, z } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
-import { ANYBODY, body, json, problems, routes } from '../openapi/declare.ts';
+import { ANYBODY, body, IDEMPOTENCY_KEY, json, problems, routes } from '../openapi/declare.ts';
 import { problem } from '../problem/problem.ts';
 import { jsonBody } from '../request/json-body.ts';
 import { presentGrant } from './present-people.ts';
@@ -17,9 +17,11 @@ const route = createRoute({
   operationId: 'previewInvitation',
   tags: ['People'],
   summary: 'Look at an invitation by its link',
-  description: 'For whoever has the link. Unknown, used, withdrawn and run out look alike. Nothing is written.',
+  description:
+    'For whoever has the link. Unknown, used, withdrawn and run out look alike. Nothing is written, so a repeat is harmless and `Idempotency-Key` has no effect.',
+  'x-reads-only': true,
   security: ANYBODY,
-  request: { body: body(InvitationToken) },
+  request: { headers: z.object(IDEMPOTENCY_KEY), body: body(InvitationToken) },
   responses: {
     200: json(InvitationPreview, 'What is offered.'),
     ...problems('malformed-json', 'not-found', 'too-large', 'unsupported-media-type', 'invalid', 'fault'),

@@ -1,9 +1,9 @@
 /** POST /v1/session/organisation: takes the session to another organisation. */
 import { switchOrganisation } from '@garboard/actions/organisation/switch-organisation.ts';
 import { Organisation, SwitchTo } from '@garboard/contract/organisation/organisation.ts';
-import { createRoute } from '@hono/zod-openapi';
+import { createRoute, z } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
-import { BODY_PROBLEMS, body, PERSON, problems, routes, versioned } from '../openapi/declare.ts';
+import { BODY_PROBLEMS, body, IDEMPOTENCY_KEY, PERSON, problems, routes, versioned } from '../openapi/declare.ts';
 import { answerFailure } from '../problem/answer-failure.ts';
 import { personContext } from '../request/action-context.ts';
 import { jsonBody } from '../request/json-body.ts';
@@ -17,9 +17,9 @@ const route = createRoute({
   tags: ['Session'],
   summary: 'Go to another organisation',
   description:
-    'One you belong to; from now on the session reads and writes there. To repeat it is harmless, so `Idempotency-Key` is not needed.',
+    'One you belong to; from now on the session reads and writes there. To repeat it is harmless, so `Idempotency-Key` has no effect.',
   security: PERSON,
-  request: { body: body(SwitchTo) },
+  request: { headers: z.object(IDEMPOTENCY_KEY), body: body(SwitchTo) },
   responses: {
     200: versioned(Organisation, 'The organisation you are at now.'),
     ...BODY_PROBLEMS,

@@ -23,7 +23,7 @@ const limit = wholeNumber({ min: 1, max: 20 })
 const route = createRoute({
   method: 'get',
   path: '/v1/search',
-  operationId: 'search',
+  operationId: 'searchRegister',
   tags: ['Vessels'],
   summary: 'Find a vessel, a thing aboard or a rule',
   description:

@@ -71,7 +71,7 @@ export interface paths {
         put?: never;
         /**
          * Erase your account
-         * @description Name, address, passwords, passkeys and sessions are gone for good, and you leave every organisation. What you recorded stays with your id, which now says only that it was a former member. The last owner of an organisation must hand it over first. Nobody can repeat it, so `Idempotency-Key` is not needed.
+         * @description Name, address, passwords, passkeys and sessions are gone for good, and you leave every organisation. What you recorded stays with your id, which now says only that it was a former member. The last owner of an organisation must hand it over first. Nobody is left to repeat it, so `Idempotency-Key` has no effect.
          */
         post: operations["eraseAccount"];
         delete?: never;
@@ -335,7 +335,7 @@ export interface paths {
         put?: never;
         /**
          * Accept an invitation
-         * @description For the person to whose verified address it went; for others it is not there. Works once, so `Idempotency-Key` is not needed. Afterwards the session is at that organisation.
+         * @description For the person to whose verified address it went; for others it is not there. Works once; a repeat with the same `Idempotency-Key` has the first answer. Afterwards the session is at that organisation.
          */
         post: operations["acceptInvitation"];
         delete?: never;
@@ -355,7 +355,7 @@ export interface paths {
         put?: never;
         /**
          * Look at an invitation by its link
-         * @description For whoever has the link. Unknown, used, withdrawn and run out look alike. Nothing is written.
+         * @description For whoever has the link. Unknown, used, withdrawn and run out look alike. Nothing is written, so a repeat is harmless and `Idempotency-Key` has no effect.
          */
         post: operations["previewInvitation"];
         delete?: never;
@@ -939,7 +939,7 @@ export interface paths {
          * Find a vessel, a thing aboard or a rule
          * @description A vessel by name, type, home port and identifiers; a thing by what it is called, kind, place, maker, model and serial number, and its vessel’s words besides; a published rule by what it asks and where it stands. Whole words come first.
          */
-        get: operations["search"];
+        get: operations["searchRegister"];
         put?: never;
         post?: never;
         delete?: never;
@@ -1023,7 +1023,7 @@ export interface paths {
         put?: never;
         /**
          * Go to another organisation
-         * @description One you belong to; from now on the session reads and writes there. To repeat it is harmless, so `Idempotency-Key` is not needed.
+         * @description One you belong to; from now on the session reads and writes there. To repeat it is harmless, so `Idempotency-Key` has no effect.
          */
         post: operations["switchOrganisation"];
         delete?: never;
@@ -4859,7 +4859,10 @@ export interface operations {
     eraseAccount: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -6249,7 +6252,10 @@ export interface operations {
     acceptInvitation: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -6381,7 +6387,10 @@ export interface operations {
     previewInvitation: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -10546,7 +10555,7 @@ export interface operations {
             };
         };
     };
-    search: {
+    searchRegister: {
         parameters: {
             query: {
                 /** @description How many of each, 1 to 20; 6 if not given. */
@@ -10939,7 +10948,10 @@ export interface operations {
     switchOrganisation: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
             path?: never;
             cookie?: never;
         };
