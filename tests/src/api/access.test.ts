@@ -47,7 +47,7 @@ const NEEDS: Record<string, Permission | null> = {
   listDue: 'read',
   listFleet: 'read',
   listFleetSamples: 'read',
-  search: 'read',
+  searchRegister: 'read',
   getSeason: 'read',
   setSeason: 'keep_register',
   listSavedViews: 'read',
