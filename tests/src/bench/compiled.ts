@@ -68,9 +68,9 @@ function toStored({ id, fact, on_text, outcome, test, done_by, recorded_at, corr
   };
 }
 
-function handOver({ count, rows }: Dates, take: Take): void {
-  for (let row = 0; row < count; row++) {
-    const on = rows.dueOn[row] as Day;
+function handOver({ count, order, rows }: Dates, take: Take): void {
+  for (let at = 0; at < count; at++) {
+    const on = rows.dueOn[order.of[at] as number] as Day;
     take(on === NO_DAY ? 'unknown' : formatDay(on));
   }
 }

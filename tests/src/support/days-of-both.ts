@@ -1,37 +1,11 @@
-/** What the explaining engine and the compiled rules say, in one form; and a history as it is stored. */
+/** What the explaining engine and the compiled rules say, in one form. */
 import { formatDay } from '@garboard/domain/calendar/day.ts';
 import type { Obligation } from '@garboard/domain/item/obligation.ts';
-import type { ItemHistory } from '@garboard/domain/item/work-out-obligations.ts';
 import { NO_DAY } from '@garboard/domain/rule/compiled/codes.ts';
 import type { Dates } from '@garboard/domain/rule/compiled/dates.ts';
-import type { StoredItem } from '@garboard/domain/rule/compiled/fill-columns.ts';
 import type { Plan } from '@garboard/domain/rule/compiled/plan.ts';
 import { WEIGHTS } from '@garboard/domain/rule/scheme.ts';
 import type { RuleAndDuty } from './any-case.ts';
-
-export function stored({ kind, attributes, facts, overrides = [] }: ItemHistory, vessel: number): StoredItem {
-  return {
-    ...{ kind, vessel, attributes, overrides },
-    facts: facts.map(
-      ({ id, fact, on, outcome, test, doneBy, until, readOn, reading, recordedAt, corrects, retracts }) => ({
-        ...{
-          id,
-          fact,
-          on: on.text,
-          outcome,
-          test: test ?? null,
-          corrects: corrects ?? null,
-          retracts: retracts === true,
-        },
-        capacity: doneBy?.capacity ?? null,
-        until: until === undefined ? null : formatDay(until),
-        readOn: readOn === undefined ? null : formatDay(readOn),
-        hours: reading?.unit === 'hours' ? reading.value : null,
-        recordedAt: Date.parse(recordedAt),
-      }),
-    ),
-  };
-}
 
 /** One obligation's days, as text where a test fails. */
 export type Days = { readonly of: string; readonly weight: string; readonly days: readonly (string | null)[] };
@@ -42,8 +16,9 @@ export function daysSaid({ ruleId, duty, weight, outcome }: Obligation): Days {
   return { of: `${ruleId} ${duty}`, weight, days: days.map((day) => (day === undefined ? null : formatDay(day))) };
 }
 
-export function daysCounted(plan: Plan, { count, rows }: Dates): readonly Days[] {
-  return Array.from({ length: count }, (_, row): Days => {
+export function daysCounted(plan: Plan, { count, order, rows }: Dates): readonly Days[] {
+  return Array.from({ length: count }, (_, at): Days => {
+    const row = order.of[at] as number;
     const { rule, duty } = plan.duties[rows.duty[row] as number] as RuleAndDuty;
     const days = [rows.dueOn, rows.overdueAfter, rows.expiresOn, rows.replaceBy, rows.latestPermittedOn];
     return {

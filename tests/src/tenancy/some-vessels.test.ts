@@ -123,7 +123,12 @@ describe('somebody with some vessels', () => {
     await state(narrow, seen.item.id, { fact: 'replaced', on: '2026-05-10' });
     await anItem(narrow, seen.vessel.id, 'liferaft');
 
-    expect(await recompute(pools.app, organisation.id)).toEqual({ vessels: 2, obligations: 0, days: 0 });
+    expect(await recompute(pools.app, organisation.id)).toEqual({
+      vessels: 2,
+      obligations: 0,
+      days: 0,
+      unconfirmed: 0,
+    });
   });
 
   it('finds no other vessel to change', async () => {

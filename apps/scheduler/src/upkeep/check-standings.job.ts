@@ -1,4 +1,7 @@
-/** Every night: stored obligations and counts against a recompute from the facts. A difference alarms and is repaired. */
+/**
+ * Every night: stored obligations and counts against a recompute from the facts; a difference alarms and is repaired.
+ * And their days against a second reckoning; there a difference alarms, and is for somebody to look into.
+ */
 import { recompute } from '@garboard/actions/upkeep/recompute.ts';
 import { listOrganisations } from '@garboard/db/organisation/organisations.ts';
 import type { Job } from '../job.ts';
@@ -10,12 +13,16 @@ export const checkStandings: Job = {
     for (const organisation of await listOrganisations(owner)) {
       const found = await recompute(app, organisation.id);
       const differs = found.obligations > 0 || found.days > 0;
+      const isWrong = differs || found.unconfirmed > 0;
       log({
-        level: differs ? 'error' : 'info',
-        message: differs ? 'standings differed and were repaired' : 'standings are right',
+        level: isWrong ? 'error' : 'info',
+        message: isWrong ? messageOf(differs) : 'standings are right',
         organisationId: organisation.id,
         ...found,
       });
     }
   },
 };
+
+const messageOf = (differs: boolean) =>
+  differs ? 'standings differed and were repaired' : 'a second reckoning comes to other dates';

@@ -58,7 +58,12 @@ describe('adding things at once', () => {
       accepted(await addItems(ctx, { vesselId: vessel.id, items }));
 
       expect(await aboard()).toHaveLength(template.items.length);
-      expect(await recompute(pools.app, organisation.id)).toEqual({ vessels: 1, obligations: 0, days: 0 });
+      expect(await recompute(pools.app, organisation.id)).toEqual({
+        vessels: 1,
+        obligations: 0,
+        days: 0,
+        unconfirmed: 0,
+      });
     },
   );
 

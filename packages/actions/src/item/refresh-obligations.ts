@@ -16,13 +16,15 @@ import {
 } from '@garboard/db/item/obligations.ts';
 import type { Scoped } from '@garboard/db/scope.ts';
 import type { Obligation } from '@garboard/domain/item/obligation.ts';
-import { isWithdrawn, workOutObligations } from '@garboard/domain/item/work-out-obligations.ts';
+import { isWithdrawn, type VesselHistory, workOutObligations } from '@garboard/domain/item/work-out-obligations.ts';
 
 type Columns = ReturnType<typeof toObligationColumns>;
 
-/** How many stored rows differed from what the facts say, and the obligations of each item. */
+/** How many stored rows differed from what the facts say, the obligations of each item, and what they were worked out from. */
 export type Refreshed = {
   readonly differing: number;
+  readonly vessel: VesselHistory;
+  readonly items: readonly ItemWithHistory[];
   readonly obligations: ReadonlyMap<string, readonly Obligation[]>;
 };
 
@@ -35,7 +37,7 @@ export async function refreshObligations(
 ): Promise<Refreshed> {
   const vessel = await loadVesselHistory(tx, vesselId);
   const items = await loadItemHistories(tx, vesselId, itemIds);
-  if (items.length === 0) return { differing: 0, obligations: new Map() };
+  if (items.length === 0) return { differing: 0, vessel, items, obligations: new Map() };
   const obligations = new Map(items.map(({ item, history }) => [item.id, workOutObligations(history, vessel)]));
   const wanted = [...obligations].flatMap(([itemId, all]) =>
     all.map((each) => toObligationColumns({ organisationId, vesselId, itemId }, each)),
@@ -44,7 +46,7 @@ export async function refreshObligations(
   const differing = await writeDifference(tx, organisationId, stored, wanted);
   await markWithdrawn(tx, items);
   await refreshVesselStanding(tx, vesselId);
-  return { differing, obligations };
+  return { differing, vessel, items, obligations };
 }
 
 async function writeDifference(

@@ -9,7 +9,7 @@ import { sql } from 'kysely';
 import { describe, expect, it } from 'vitest';
 import { recompute } from './recompute.ts';
 
-const RIGHT = { vessels: 1, obligations: 0, days: 0 };
+const RIGHT = { vessels: 1, obligations: 0, days: 0, unconfirmed: 0 };
 
 async function aVesselWithHose() {
   const organisation = await mintOrganisation(pools);

@@ -1,12 +1,13 @@
 /**
- * Works every stored obligation out again from the facts. On a sound database nothing differs: what a change of
- * an own rule has not come to yet is worked through first.
+ * Works every stored obligation out again from the facts, and reckons its days a second time in another way. On a
+ * sound database nothing differs: what a change of an own rule has not come to yet is worked through first.
  */
 import { countDifferences, rebuildDayCounts } from '@garboard/db/due-list/check-counts.ts';
 import type { Db } from '@garboard/db/pool.ts';
 import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { listVesselIds, lockVessel } from '@garboard/db/vessel/vessels.ts';
-import { refreshObligations } from '../item/refresh-obligations.ts';
+import { countUnconfirmed } from '@garboard/domain/rule/compiled/second-reckoning.ts';
+import { type Refreshed, refreshObligations } from '../item/refresh-obligations.ts';
 import { finishRuleChanges } from '../rule/work-through-rule-changes.ts';
 
 export type Recomputed = {
@@ -15,6 +16,8 @@ export type Recomputed = {
   readonly obligations: number;
   /** Days whose count differed. They are right now. */
   readonly days: number;
+  /** Obligations whose days the second reckoning does not find: which of the two is right, somebody must look. */
+  readonly unconfirmed: number;
 };
 
 /** One transaction a vessel, so that nobody waits long; then the counts. */
@@ -22,17 +25,24 @@ export async function recompute(db: Db, organisationId: string): Promise<Recompu
   await finishRuleChanges(db, organisationId);
   const ids = await inOrganisation(db, wholeFleet(organisationId), listVesselIds);
   let obligations = 0;
+  let unconfirmed = 0;
   for (const id of ids) {
-    const { differing } = await inOrganisation(db, wholeFleet(organisationId), async (tx) => {
+    const refreshed = await inOrganisation(db, wholeFleet(organisationId), async (tx) => {
       await lockVessel(tx, id);
       return refreshObligations(tx, organisationId, id);
     });
-    obligations += differing;
+    obligations += refreshed.differing;
+    unconfirmed += reckonAgain(refreshed);
   }
   const days = await inOrganisation(db, wholeFleet(organisationId), async (tx) => {
     const differing = await countDifferences(tx);
     if (differing > 0) await rebuildDayCounts(tx, organisationId);
     return differing;
   });
-  return { vessels: ids.length, obligations, days };
+  return { vessels: ids.length, obligations, days, unconfirmed };
+}
+
+function reckonAgain({ vessel, items, obligations }: Refreshed): number {
+  const said = items.map(({ item, history }) => ({ history, obligations: obligations.get(item.id) ?? [] }));
+  return countUnconfirmed(said, vessel);
 }

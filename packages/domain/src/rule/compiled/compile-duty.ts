@@ -4,6 +4,7 @@ import { periodOf } from '../../calendar/words.ts';
 import { standsFor } from '../override.ts';
 import type { Duty, Extension, Limit, ReplaceBy } from '../rule.ts';
 import { eventCode, kindCode, NO_DAY, NONE } from './codes.ts';
+import { compileBulk } from './compile-bulk.ts';
 import { compileApplies, type NumberValue } from './compile-condition.ts';
 import { compileLimit, compileOwn } from './compile-limit.ts';
 import type { DutyPlan, WindowPlan } from './plan.ts';
@@ -33,6 +34,7 @@ export function compileDuty(duty: Duty, numberValue: NumberValue, number: number
     expires: duty.expires ?? false,
     replaceBy: duty.replaceBy ? compileReplaceBy(duty.replaceBy) : null,
     resets: resetTable(duty.resets),
+    inBulk: compileBulk(duty),
   };
 }
 

@@ -57,6 +57,8 @@ function mostDuties(rulesOf: Plan['rulesOf']): number {
 const EVERY_SCHEME = ~0;
 
 function compileRule(rule: Rule, number: NumberValue, numberOf: (duty: string) => number): Omit<RulePlan, 'own'> {
+  const duties = rule.duties.map((duty) => compileDuty(duty, number, numberOf(duty.id)));
+  const withdraws = rule.duties.some(({ action }) => action.kind === 'withdraw');
   return {
     id: rule.id,
     kinds: rule.kinds,
@@ -64,8 +66,8 @@ function compileRule(rule: Rule, number: NumberValue, numberOf: (duty: string) =
     weight: weightCode(rule.weight),
     isBinding: isBinding(rule),
     appliesWhen: compileApplies(rule.appliesWhen, number),
-    duties: rule.duties.map((duty) => compileDuty(duty, number, numberOf(duty.id))),
-    withdraws: rule.duties.some(({ action }) => action.kind === 'withdraw'),
+    duties,
+    withdraws,
   };
 }
 

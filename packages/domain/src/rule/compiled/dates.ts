@@ -1,4 +1,4 @@
-/** The dates that came of a run, in columns: a row for each obligation, in the order of the explaining engine. */
+/** The dates that came of a run, in columns: a row for each obligation, and the order in which the explaining engine has them. */
 import { NO_DAY } from './codes.ts';
 import type { DutyDays } from './date-duty.ts';
 import { FEW, withRoom } from './grow.ts';
@@ -10,6 +10,8 @@ export type Dates = {
   /** How many rows there are. */
   count: number;
   rows: DateRows;
+  /** Their numbers in order of item, and then as the catalogue has the duties. */
+  order: { readonly of: Int32Array };
 };
 
 export type DateRows = {
@@ -34,6 +36,7 @@ export function emptyDates(): Dates {
   return {
     status: { of: bytes() },
     count: 0,
+    order: { of: whole() },
     rows: {
       ...{ item: whole(), duty: new Uint16Array(FEW), tightened: bytes(), withdrawal: bytes(), weight: bytes() },
       ...{ dueOn: whole(), overdueAfter: whole(), expiresOn: whole(), replaceBy: whole(), latestPermittedOn: whole() },
@@ -41,10 +44,32 @@ export function emptyDates(): Dates {
   };
 }
 
-/** For `more` rows, and for the item's status. */
-export function makeRoom(more: number, item: number, dates: Dates): void {
-  dates.status = withRoom(dates.status, dates.status.of, item + 1);
+/** For `more` rows. */
+export function makeRoom(more: number, dates: Dates): void {
   dates.rows = withRoom(dates.rows, dates.rows.item, dates.count + more);
+}
+
+export function startAnew(items: number, dates: Dates): void {
+  dates.count = 0;
+  dates.status = withRoom(dates.status, dates.status.of, items);
+}
+
+/** Rows of one item have come in the right order, but with those of others between them. */
+export function putInOrder(items: number, dates: Dates): void {
+  const next = new Int32Array(items + 1);
+  const { item } = dates.rows;
+  for (let row = 0; row < dates.count; row++) {
+    const after = (item[row] as number) + 1;
+    next[after] = (next[after] as number) + 1;
+  }
+  for (let at = 1; at <= items; at++) next[at] = (next[at] as number) + (next[at - 1] as number);
+  dates.order = withRoom(dates.order, dates.order.of, dates.count);
+  const { of } = dates.order;
+  for (let row = 0; row < dates.count; row++) {
+    const at = item[row] as number;
+    of[next[at] as number] = row;
+    next[at] = (next[at] as number) + 1;
+  }
 }
 
 export function putDown(

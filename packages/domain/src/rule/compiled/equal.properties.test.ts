@@ -5,7 +5,7 @@
 
 import { type AnyCase, anyCase, anyCut, caseFor } from '@garboard/tests/support/any-case.ts';
 import { anyOwnRules } from '@garboard/tests/support/any-own-rules.ts';
-import { daysCounted, daysSaid, stored } from '@garboard/tests/support/days-of-both.ts';
+import { daysCounted, daysSaid } from '@garboard/tests/support/days-of-both.ts';
 import { reportFigure, size } from '@garboard/tests/support/long.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -16,6 +16,7 @@ import { RULES } from '../rules.ts';
 import { planAsAt } from './compile-plan.ts';
 import { emptyDates } from './dates.ts';
 import { columnFiller } from './fill-columns.ts';
+import { asStored } from './from-history.ts';
 import { WITHDRAWN } from './take-aboard.ts';
 import { workOutDates } from './work-out-dates.ts';
 
@@ -33,7 +34,7 @@ let cases = 0;
 
 function expectEqual(all: readonly AnyCase[], cut: Cut, plan = published, into = filler): void {
   into.startAnew();
-  for (const { item, vessel } of all) into.addItem(stored(item, into.addVessel(vessel)));
+  for (const { item, vessel } of all) into.addItem(asStored(item, into.addVessel(vessel)));
   workOutDates(plan, into.columns, cut, dates);
   const said = all.flatMap(({ item, vessel }) => workOutObligations(item, vessel, cut).map(daysSaid));
   expect(daysCounted(plan, dates)).toEqual(said);

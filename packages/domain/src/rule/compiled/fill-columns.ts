@@ -7,7 +7,7 @@ import type { VesselEvent } from '../../vessel/situation.ts';
 import type { Override } from '../override.ts';
 import { bearsOn } from '../own-rule.ts';
 import type { SchemeId } from '../scheme.ts';
-import { eventCode, kindCode, schemeBits } from './codes.ts';
+import { eventCode, factCode, kindCode, NONE, NOT_OWED, schemeBits } from './codes.ts';
 import { fillFacts, inOrderOfDay } from './fill-facts.ts';
 import { fillAttributes, fillOverrides } from './fill-particulars.ts';
 import { withRoom } from './grow.ts';
@@ -105,6 +105,25 @@ function fillItem(stored: StoredItem, order: InOrder, plan: Plan, columns: ItemC
   item.kind[number] = kindCode(kind);
   item.vessel[number] = vessel;
   item.factsFrom[number + 1] = fillFacts(order(facts), item.factsFrom[number] as number, columns);
+  summarise(number, columns);
   item.attributesFrom[number + 1] = fillAttributes(attributes, item.attributesFrom[number] as number, plan, columns);
   item.overridesFrom[number + 1] = fillOverrides(overrides, item.overridesFrom[number] as number, plan, columns);
+}
+
+const SORTED_OUT: ReadonlySet<number> = new Set([factCode('replaced'), factCode('withdrawn'), factCode('extended')]);
+
+/** What `takeAboard` asks first of an item: whether there is anything to sort out. */
+function summarise(number: number, { item, facts }: ItemColumns): void {
+  const { fact, day, first, recordedAt, corrects, retracts } = facts;
+  let latest = NOT_OWED;
+  let learnt = 0;
+  let plain = 1;
+  for (let row = item.factsFrom[number] as number; row < (item.factsFrom[number + 1] as number); row++) {
+    if (SORTED_OUT.has(fact[row] as number) || corrects[row] !== NONE || retracts[row] === 1) plain = 0;
+    latest = Math.max(latest, day[row] as number, first[row] as number);
+    learnt = Math.max(learnt, recordedAt[row] as number);
+  }
+  item.plain[number] = plain;
+  item.latest[number] = latest;
+  item.learnt[number] = learnt;
 }

@@ -6,36 +6,47 @@ import type { StoredFact } from './fill-columns.ts';
 import { withRoom } from './grow.ts';
 import type { ItemColumns } from './item-columns.ts';
 
+type Ordered = {
+  readonly facts: readonly StoredFact[];
+  /** The days that place them in time, and the first day that each date can mean. */
+  readonly days: readonly number[];
+  readonly firsts: readonly number[];
+  readonly count: number;
+};
+
 /** Facts put in order of day and then of id, in lists that are used again. */
 export function inOrderOfDay() {
   const facts: StoredFact[] = [];
   const days: number[] = [];
+  const firsts: number[] = [];
+  const ordered = { facts, days, firsts, count: 0 };
   const comesBefore = (day: number, { id }: StoredFact, at: number) =>
     day - (days[at] as number) < 0 || (day === days[at] && id < (facts[at] as StoredFact).id);
-  return (all: readonly StoredFact[]): { facts: readonly StoredFact[]; days: readonly number[]; count: number } => {
+  return (all: readonly StoredFact[]): Ordered => {
     for (let next = 0; next < all.length; next++) {
       const fact = all[next] as StoredFact;
-      const day = placeInTime(fact);
+      const first = firstIn(fact.on);
+      const day = placeInTime(fact, first);
       let at = next;
       for (; at > 0 && comesBefore(day, fact, at - 1); at--) {
         facts[at] = facts[at - 1] as StoredFact;
         days[at] = days[at - 1] as number;
+        firsts[at] = firsts[at - 1] as number;
       }
       facts[at] = fact;
       days[at] = day;
+      firsts[at] = first;
     }
-    return { facts, days, count: all.length };
+    ordered.count = all.length;
+    return ordered;
   };
 }
 
 /** The same as `dayOfFact`. */
-function placeInTime({ fact, on, readOn }: StoredFact): number {
+function placeInTime({ fact, on, readOn }: StoredFact, first: Day): number {
   if (readOn !== null && (fact === 'printed_expiry' || fact === 'manufactured')) return dayIn(readOn);
-  const first = firstIn(on);
   return fact === 'printed_expiry' ? lastDayFrom(first, on) : first;
 }
-
-type Ordered = ReturnType<ReturnType<typeof inOrderOfDay>>;
 
 /** Answers with the row after the last. */
 export function fillFacts(ordered: Ordered, from: number, columns: ItemColumns): number {
@@ -49,7 +60,7 @@ function fillFact(at: number, from: number, ordered: Ordered, { facts }: ItemCol
   const row = from + at;
   const fact = factCode(stored.fact);
   const test = testCode(stored.test);
-  const first = firstIn(stored.on);
+  const first = ordered.firsts[at] as Day;
   facts.fact[row] = fact;
   facts.test[row] = test;
   facts.act[row] = actCode(fact, test);

@@ -65,6 +65,11 @@ export type ItemRows = {
   readonly factsFrom: Int32Array;
   readonly attributesFrom: Int32Array;
   readonly overridesFrom: Int32Array;
+  /** 1 where one unit has been aboard all along and nothing was struck out: every fact is of it. */
+  readonly plain: Uint8Array;
+  /** The last day that any of its facts names, and the last instant at which one was recorded. */
+  readonly latest: Int32Array;
+  readonly learnt: Float64Array;
 };
 
 /** One row for each vessel, and one more. */
@@ -94,7 +99,10 @@ export function emptyColumns(): ItemColumns {
   return {
     items: 0,
     vessels: 0,
-    item: { kind: words(), vessel: whole(), factsFrom: whole(), attributesFrom: whole(), overridesFrom: whole() },
+    item: {
+      ...{ kind: words(), vessel: whole(), factsFrom: whole(), attributesFrom: whole(), overridesFrom: whole() },
+      ...{ plain: bytes(), latest: whole(), learnt: exact() },
+    },
     vessel: { schemes: whole(), eventsFrom: whole() },
     facts: {
       ...{ fact: bytes(), act: words(), outcome: bytes(), capacity: bytes(), test: bytes() },

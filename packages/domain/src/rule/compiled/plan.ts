@@ -2,6 +2,7 @@
 import type { OwnRuleVessels } from '../own-rule.ts';
 import type { Duty, Limit, Rule } from '../rule.ts';
 import type { Aboard } from './aboard.ts';
+import type { BulkDuty } from './compile-bulk.ts';
 import type { ResetTable } from './resets.ts';
 
 /** The day that a limit leads to for the item in hand: `NO_DAY` where a fact is missing, or `NOT_OWED`. */
@@ -34,6 +35,8 @@ export type DutyPlan = {
   readonly expires: boolean;
   readonly replaceBy: { readonly comesEarlier: boolean; readonly day: (on: number, aboard: Aboard) => number } | null;
   readonly resets: ResetTable;
+  /** Where it can be dated for many items in one go. */
+  readonly inBulk: BulkDuty | null;
 };
 
 export type WindowPlan = {

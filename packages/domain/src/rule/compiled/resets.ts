@@ -4,6 +4,7 @@ import { TESTS } from '../../item/fact.ts';
 import type { Reset } from '../rule.ts';
 import type { Aboard } from './aboard.ts';
 import { ACT_CODES, actCode, capacityCode, factCode, NONE, NOT_SAID, PASSED, testCode } from './codes.ts';
+import type { FactColumns } from './item-columns.ts';
 
 /** For each act: nought where it is not meant, else a bit for every capacity in which it may be done. */
 export type ResetTable = Int32Array;
@@ -39,6 +40,16 @@ export function doesCount(table: ResetTable, aboard: Aboard, row: number): boole
 export function lastThatCounts(table: ResetTable, aboard: Aboard): number {
   for (let at = aboard.count - 1; at >= 0; at--) {
     if (doesCount(table, aboard, aboard.rows[at] as number)) return at;
+  }
+  return NONE;
+}
+
+/** The same among the rows from one up to another; the row itself. */
+export function rowThatCounts(table: ResetTable, from: number, to: number, facts: FactColumns): number {
+  const { act, capacity, outcome } = facts;
+  for (let row = to - 1; row >= from; row--) {
+    const allowed = table[act[row] as number] as number;
+    if (outcome[row] === PASSED && ((allowed >>> (capacity[row] as number)) & 1) === 1) return row;
   }
   return NONE;
 }

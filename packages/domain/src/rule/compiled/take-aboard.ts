@@ -23,8 +23,28 @@ export function takeAboard(item: number, aboard: Aboard): number {
   aboard.fitted = NOT_LOOKED_UP;
   aboard.printed = NOT_LOOKED_UP;
   if (to - from > aboard.rows.length) aboard.rows = new Int32Array(2 * (to - from));
+  if (isWholeHistory(item, aboard)) return takeAll(from, to, aboard);
   const unit = unitsBegunBy(cut.asOf, from, to, aboard);
   return keepOfUnit(unit, from, to, aboard);
+}
+
+/** For a question that is the same for every item of a kind about which nothing but its facts is known. */
+export function takeKind(kind: number, aboard: Aboard): void {
+  aboard.kind = kind;
+  aboard.count = 0;
+  aboard.made = NONE;
+}
+
+/** Nothing to sort out: one unit, nothing struck out, all of it known and happened by the cut. */
+export function isWholeHistory(item: number, { columns, cut }: Aboard): boolean {
+  const { plain, latest, learnt } = columns.item;
+  return plain[item] === 1 && (latest[item] as number) <= cut.asOf && (learnt[item] as number) <= cut.knownAt;
+}
+
+function takeAll(from: number, to: number, aboard: Aboard): number {
+  for (let row = from; row < to; row++) aboard.rows[row - from] = row;
+  aboard.count = to - from;
+  return ABOARD;
 }
 
 function keepOfUnit(unit: number, from: number, to: number, aboard: Aboard): number {
