@@ -61,6 +61,7 @@ function thingOf({ entry: { item, obligation } }: Dated): Mark['things'][number]
     duty: obligation.duty,
     label: item.label,
     words: obligation.action.words,
+    status: obligation.explanation.source.status,
   };
 }
 

@@ -1,5 +1,6 @@
 /** One target on the horizon: the marks drawn there, the words for them, and the way to their reasoning. */
 import { reasoningKey } from '../item/reasoning-key.ts';
+import { statusWords } from '../item/source-words.ts';
 import { formatDay } from '../ui/calendar.ts';
 import type { FleetRow } from './fleet.query.ts';
 import { countShown, kindsOf, type Mark, type Stack, type Target } from './horizon-marks.ts';
@@ -51,8 +52,12 @@ function addressOf({ vesselId }: FleetRow, search: Record<string, string>): stri
   return asked ? `/vessels/${vesselId}?${asked}` : `/vessels/${vesselId}`;
 }
 
+/** A date is not shown without saying so where nobody read its figure in the text. */
+const thingInWords = ({ label, words, status }: Mark['things'][number]) =>
+  status === 'read' ? `${label}, ${words}` : `${label}, ${words} (${statusWords[status]})`;
+
 function markInWords(mark: Mark): string {
-  return `${formatDay(mark.on)}, ${mark.things.map((thing) => `${thing.label}, ${thing.words}`).join(', ')}`;
+  return `${formatDay(mark.on)}, ${mark.things.map(thingInWords).join(', ')}`;
 }
 
 /** A single thing opens its reasoning; several are picked out on the vessel's page by their days. */

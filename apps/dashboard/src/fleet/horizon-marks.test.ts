@@ -65,7 +65,7 @@ function mark(on: string, kind: Mark['mark'] = 'service', standing: Mark['standi
     on,
     mark: kind,
     standing,
-    things: [{ itemId: 'i', ruleId: 'r', duty: 'd', label: 'Liferaft', words: 'Service' }],
+    things: [{ itemId: 'i', ruleId: 'r', duty: 'd', label: 'Liferaft', words: 'Service', status: 'read' }],
   };
 }
 

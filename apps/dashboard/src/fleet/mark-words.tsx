@@ -1,4 +1,5 @@
 import type { CSSProperties } from 'react';
+import { statusWords } from '../item/source-words.ts';
 import { strings } from '../strings/fleet.ts';
 import { Day } from '../ui/day.tsx';
 import type { Target } from './horizon-marks.ts';
@@ -19,7 +20,11 @@ export function MarkWords({ target, width }: { target: Target; width: number }) 
     <div className="mark-words" style={place as CSSProperties} aria-hidden="true">
       {lines.slice(0, SHOWN).map((line) => (
         <p key={`${line.on} ${line.itemId} ${line.ruleId} ${line.words}`}>
-          <Day on={line.on} /> <span>{line.label}</span> <span className="quiet">{line.words}</span>
+          <Day on={line.on} /> <span>{line.label}</span>{' '}
+          <span className="quiet">
+            {line.words}
+            {line.status !== 'read' && ` (${statusWords[line.status]})`}
+          </span>
         </p>
       ))}
       {lines.length > SHOWN && <p className="quiet">{strings.more(lines.length - SHOWN)}</p>}

@@ -44,6 +44,14 @@ test('a limit whose date is not on record says so', () => {
   expect(limitInWords({ limit: '12 months', on: '2026-09-22', factIds: [] })).toBe('12 months → 22 Sep 2026');
 });
 
+test('a figure that nobody read in the text says so wherever it stands in short', () => {
+  const read = { publication: 'SOLAS', clause: 'III/20.8.1', address: null, status: 'read' as const };
+  expect(sourceInShort(read)).toBe('SOLAS III/20.8.1');
+  expect(sourceInShort({ ...read, fromMemory: 'the twelve months' })).toBe('SOLAS III/20.8.1, partly from memory');
+  expect(sourceInShort({ ...read, status: 'second_hand' })).toBe('SOLAS III/20.8.1, quoted from another source');
+  expect(sourceInShort({ ...read, status: 'memory' })).toBe('SOLAS III/20.8.1, from memory');
+});
+
 test('a figure without a source says so, and never borrows a clause', () => {
   const practice = { publication: null, clause: null, address: null, status: 'common_practice' as const };
   expect(sourceInShort(practice)).toBe('common practice, no source');

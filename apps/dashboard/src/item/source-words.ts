@@ -10,8 +10,18 @@ export const statusWords: Record<Source['status'], string> = {
   common_practice: 'common practice, no source',
 };
 
+/** "SOLAS III/20.8.1"; what was not read in the text says so: "MGN 280 6.2, quoted from another source". */
 export function sourceInShort(source: Source): string {
-  return named(source) || statusWords[source.status];
+  const doubt = doubtInWords(source);
+  if (doubt === null) return named(source) || statusWords.read;
+  const name = source.status === 'common_practice' ? '' : named(source);
+  return name ? `${name}, ${doubt}` : doubt;
+}
+
+/** How the figure came here, where nobody read all of it in the text. */
+function doubtInWords({ status, fromMemory }: Source): string | null {
+  if (status !== 'read') return statusWords[status];
+  return fromMemory === undefined ? null : 'partly from memory';
 }
 
 /** "SOLAS III/20.8.1, read in the text." */

@@ -24,8 +24,6 @@ export function SchemeSection({ scheme, rules }: { scheme: Scheme; rules: readon
 }
 
 function RuleLine({ rule: { id, inWords, weight, source } }: { rule: Rule }) {
-  const short = sourceInShort(source);
-  const status = statusWords[source.status];
   return (
     <li className="rule-line">
       <Link to="/rules/$ruleId" params={{ ruleId: id }} className="rule-words">
@@ -33,8 +31,8 @@ function RuleLine({ rule: { id, inWords, weight, source } }: { rule: Rule }) {
       </Link>
       <span className="quiet">{strings.by(weightWords[weight])}</span>
       <span className="quiet">
-        {short}
-        {short !== status && <span className="sub">{status}</span>}
+        {sourceInShort(source)}
+        {source.status === 'read' && <span className="sub">{statusWords.read}</span>}
       </span>
     </li>
   );

@@ -2012,7 +2012,8 @@ export interface components {
          *               "ruleId": "flare-usrec",
          *               "duty": "replacement",
          *               "label": "Hand flares, red",
-         *               "words": "Replace the flares"
+         *               "words": "Replace the flares",
+         *               "status": "read"
          *             }
          *           ]
          *         }
@@ -2163,6 +2164,11 @@ export interface components {
                 itemId: components["schemas"]["Id"];
                 label: string;
                 ruleId: string;
+                /**
+                 * @description How far the figure behind the day was checked.
+                 * @enum {string}
+                 */
+                status: "read" | "second_hand" | "memory" | "common_practice";
                 words: string;
             }[];
         };

@@ -1,6 +1,7 @@
 /** The dashboard's first paint: a row per vessel, and her marks on the fleet's horizon. */
 import * as z from 'zod';
 import { StandingCounts } from '../due-list/due-list.ts';
+import { SourceStatus } from '../item/obligation.ts';
 import { Season } from '../organisation/season.ts';
 import { CalendarDay, Id, NextCursor, orNull } from '../shared.ts';
 
@@ -12,7 +13,10 @@ const HorizonMark = z
       .meta({ description: 'service, test or inspection; replace or withdraw; document.' }),
     standing: z.enum(['due', 'in_date']),
     things: z.array(
-      z.object({ itemId: Id, ruleId: z.string(), duty: z.string(), label: z.string(), words: z.string() }),
+      z.object({
+        ...{ itemId: Id, ruleId: z.string(), duty: z.string(), label: z.string(), words: z.string() },
+        status: SourceStatus.meta({ description: 'How far the figure behind the day was checked.' }),
+      }),
     ),
   })
   .meta({ id: 'HorizonMark' });
@@ -70,6 +74,7 @@ export const FleetRow = z
               duty: 'replacement',
               label: 'Hand flares, red',
               words: 'Replace the flares',
+              status: 'read',
             },
           ],
         },

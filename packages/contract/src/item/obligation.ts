@@ -21,12 +21,14 @@ export const Action = z
   })
   .meta({ id: 'Action', example: { kind: 'service', words: 'Service at an approved station' } });
 
+export const SourceStatus = z.enum(['read', 'second_hand', 'memory', 'common_practice']);
+
 export const Source = z
   .object({
     publication: z.string().nullable(),
     clause: z.string().nullable(),
     address: z.string().nullable(),
-    status: z.enum(['read', 'second_hand', 'memory', 'common_practice']),
+    status: SourceStatus,
     fromMemory: z
       .string()
       .optional()
