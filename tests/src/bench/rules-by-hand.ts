@@ -51,6 +51,7 @@ export function byHandAlone<Date>(calendar: Calendar<Date>): Omit<Contender, 'na
     after: (take) => {
       for (const date of dates) take(calendar.text(date));
       ready = [];
+      dates.length = 0;
     },
   };
 }

@@ -17,7 +17,7 @@ export function BeforeRecording({ item, corrects }: { item: Item; corrects: Fact
       {corrects && (
         <>
           <h3>{form.strikesOut}</h3>
-          <FactList facts={[corrects]} itemId={item.id} vesselId={item.vesselId} />
+          <FactList facts={[corrects]} itemId={item.id} vesselId={item.vesselId} asTheyAre />
         </>
       )}
       <h3>{form.asItStands}</h3>

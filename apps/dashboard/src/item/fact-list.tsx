@@ -6,7 +6,15 @@ import { strings } from '../strings/item.ts';
 import { formatDay, formatRecordedDate } from '../ui/calendar.ts';
 import type { Fact } from './item.query.ts';
 
-export function FactList({ facts, itemId, vesselId }: { facts: readonly Fact[]; itemId: string; vesselId: string }) {
+type Props = {
+  facts: readonly Fact[];
+  itemId: string;
+  vesselId: string;
+  /** Without a way to correct them: where one of them is being corrected. */
+  asTheyAre?: boolean;
+};
+
+export function FactList({ facts, itemId, vesselId, asTheyAre = false }: Props) {
   const may = useMay();
   if (facts.length === 0) return <p className="quiet">{strings.noFacts}</p>;
   const inOrder = facts.filter(({ retracts }) => !retracts).sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
@@ -15,7 +23,7 @@ export function FactList({ facts, itemId, vesselId }: { facts: readonly Fact[]; 
       {inOrder.map((fact) => (
         <li key={fact.id}>
           <FactLine fact={fact} why={facts.find((each) => each.id === fact.struckOutBy)?.note} />
-          {may.recordFacts && !fact.struckOutBy && (
+          {may.recordFacts && !asTheyAre && !fact.struckOutBy && (
             <Link
               to="/vessels/$vesselId/record"
               params={{ vesselId }}

@@ -50,7 +50,7 @@ export const strings = {
     record: 'Record',
     strikeOut: 'Strike out and record',
     retract: 'Strike out, with nothing in its place',
-    retractHelp: 'For what never was: it was entered on the wrong thing. Say why in the note.',
+    retractHelp: 'For what never was: it was entered on the wrong thing. Say why above.',
     sending: 'Recording …',
     back: (name: string) => `Back to ${name}`,
     faultsHeading: 'Not recorded yet',
