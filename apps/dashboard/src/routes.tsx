@@ -15,6 +15,7 @@ import { Broken } from './frame/broken.tsx';
 import { Frame } from './frame/frame.tsx';
 import { NotHere } from './frame/not-here.tsx';
 import { AddPage } from './item/add-page.tsx';
+import { ChangePage } from './item/change-page.tsx';
 import { RecordPage } from './item/record-page.tsx';
 import { readRecordSearch } from './item/record-search.ts';
 import { SeasonPage } from './organisation/season-page.tsx';
@@ -66,6 +67,7 @@ const record = createRoute({
   validateSearch: readRecordSearch,
   component: RecordPage,
 });
+const changeItem = createRoute({ getParentRoute, path: '/items/$itemId/change', component: ChangePage });
 const add = createRoute({ getParentRoute, path: '/vessels/$vesselId/add', component: AddPage });
 const rules = createRoute({ getParentRoute, path: '/rules', validateSearch: readRuleSearch, component: RulesPage });
 const notices = createRoute({
@@ -105,6 +107,7 @@ export const router = createRouter({
     newVessel,
     vessel,
     record,
+    changeItem,
     add,
     notices,
     newNotice,

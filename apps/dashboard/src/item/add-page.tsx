@@ -17,7 +17,8 @@ import { FaultSummary } from '../ui/fault-summary.tsx';
 import { PageHeader } from '../ui/page-header.tsx';
 import { Waiting } from '../ui/waiting.tsx';
 import { vesselQuery } from '../vessel/vessel.query.ts';
-import { emptyItem, type ItemBox, type ItemFaults, itemFaults, toNewItem } from './item-draft.ts';
+import { itemKindsQuery } from './catalogue.query.ts';
+import { emptyItem, type ItemFaults, itemFaults, namedFaults, toNewItem } from './item-draft.ts';
 import { ItemFields } from './item-fields.tsx';
 import { useOnceKey } from './use-once-key.ts';
 import './record.css';
@@ -48,27 +49,27 @@ export function AddPage() {
 function AddForm({ vesselId, schemes }: { vesselId: string; schemes: SchemeCode[] }) {
   const [draft, setDraft] = useState(emptyItem);
   const [refusal, setRefusal] = useState<{ faults: ItemFaults; others: string[] }>({ faults: {}, others: [] });
+  const known = useQuery(itemKindsQuery()).data?.find(({ id }) => id === draft.kind)?.attributes ?? [];
   const add = useAdding(vesselId, (error) => setRefusal(refusalOf(error)));
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    const ready = toNewItem(draft);
+    const ready = toNewItem(draft, known);
     setRefusal({ faults: ready.kind === 'faults' ? ready.faults : {}, others: [] });
     if (ready.kind === 'ready') add.send(ready.body);
   };
-  const boxes = Object.entries(refusal.faults) as [ItemBox, string][];
   return (
     <form className="form" onSubmit={submit} noValidate>
       <FaultSummary
         heading={strings.add.faultsHeading}
         why={strings.form.faultsWhy}
-        faults={boxes.map(([box, fault]) => ({ id: `item-${box}`, name: strings.add[box], fault }))}
+        faults={namedFaults(refusal.faults, known)}
         others={refusal.others}
       />
       <ItemFields
         draft={draft}
         schemes={schemes}
         faults={refusal.faults}
-        onChange={(box, value) => setDraft((now) => ({ ...now, [box]: value }))}
+        onChange={(change) => setDraft((now) => ({ ...now, ...change }))}
       />
       <p className="acts">
         <button type="submit" className="first" disabled={add.sending}>

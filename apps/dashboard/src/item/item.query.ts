@@ -2,11 +2,18 @@ import { answer, everyPage } from '@garboard/client/client.ts';
 import type { components } from '@garboard/client/generated/api.d.ts';
 import { queryOptions } from '@tanstack/react-query';
 import { api } from '../api/client.ts';
+import { versioned } from '../api/versioned.ts';
 
 export type Item = components['schemas']['Item'];
 export type Fact = components['schemas']['Fact'];
 export type Obligation = components['schemas']['Obligation'];
 export type Explanation = components['schemas']['Explanation'];
+
+export const itemQuery = (itemId: string) =>
+  queryOptions({
+    queryKey: ['item', itemId],
+    queryFn: ({ signal }) => versioned(api.GET('/v1/items/{itemId}', { params: { path: { itemId } }, signal })),
+  });
 
 export const itemsQuery = (vesselId: string) =>
   queryOptions({

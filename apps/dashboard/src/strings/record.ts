@@ -114,4 +114,26 @@ export const strings = {
     adding: 'Adding …',
     faultsHeading: 'Not added yet',
   },
+  attributes: {
+    heading: 'What its rules ask besides dates',
+    help: 'Leave open what is not known: each rule’s page says what is then assumed.',
+    found: (where: string) => `Found: ${where}.`,
+    inUnits: (words: string, unit: 'months' | 'hours') => (words.includes(unit) ? words : `${words}, in ${unit}`),
+    open: 'not said',
+    yes: 'yes',
+    no: 'no',
+    wholeNumber: 'A whole number is needed, from 1.',
+  },
+  change: {
+    title: (label: string) => `What ${label} is`,
+    intro: 'Dates are facts and are not changed here. What its rules ask of it follows at once.',
+    link: 'What it is',
+    save: 'Keep it so',
+    saving: 'Keeping …',
+    faultsHeading: 'Not kept yet',
+    stale:
+      'Somebody changed it meanwhile. Where yours differs, theirs stands under “As it is now”; keep yours to write over it.',
+    now: 'As it is now',
+    back: 'Back to the vessel',
+  },
 };

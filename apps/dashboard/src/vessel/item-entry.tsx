@@ -8,6 +8,7 @@ import { KindCaution } from '../item/kind-caution.tsx';
 import { isOpen, reasoningKey } from '../item/reasoning-key.ts';
 import { useMay } from '../organisation/may.ts';
 import { strings as itemStrings } from '../strings/item.ts';
+import { strings as recordStrings } from '../strings/record.ts';
 import { strings } from '../strings/vessel.ts';
 import { ObligationLine } from './obligation-line.tsx';
 import { isPicked } from './vessel-header.tsx';
@@ -29,6 +30,16 @@ export function ItemEntry({ item, rows, search, onOpen }: Props) {
         <strong>{item.quantity > 1 ? `${item.label} ×${item.quantity}` : item.label}</strong>{' '}
         <span className="quiet">{[item.maker, item.model, item.serialNumber].filter(Boolean).join(' ')}</span>
         {item.withdrawn && <span className="standing withdrawn">{strings.withdrawn}</span>}
+        {may.keepRegister && (
+          <Link
+            to="/items/$itemId/change"
+            params={{ itemId: item.id }}
+            className="item-record"
+            aria-label={`${recordStrings.change.link}: ${item.label}`}
+          >
+            {recordStrings.change.link}
+          </Link>
+        )}
         {may.recordFacts && (
           <Link
             to="/vessels/$vesselId/record"
