@@ -34,6 +34,7 @@ import { NoticePage } from './safety-notice/notice-page.tsx';
 import { readAnswerSearch, readNoticesSearch } from './safety-notice/notice-search.ts';
 import { NoticesPage } from './safety-notice/notices-page.tsx';
 import { ViewPage } from './saved-view/view-page.tsx';
+import { ChangeVesselPage } from './vessel/change-vessel-page.tsx';
 import { NewVesselPage } from './vessel/new-vessel-page.tsx';
 import { VesselPage } from './vessel/vessel-page.tsx';
 import { readVesselSearch } from './vessel/vessel-search.ts';
@@ -66,6 +67,11 @@ const record = createRoute({
   path: '/vessels/$vesselId/record',
   validateSearch: readRecordSearch,
   component: RecordPage,
+});
+const changeVessel = createRoute({
+  getParentRoute,
+  path: '/vessels/$vesselId/change',
+  component: ChangeVesselPage,
 });
 const changeItem = createRoute({ getParentRoute, path: '/items/$itemId/change', component: ChangePage });
 const add = createRoute({ getParentRoute, path: '/vessels/$vesselId/add', component: AddPage });
@@ -108,6 +114,7 @@ export const router = createRouter({
     vessel,
     record,
     changeItem,
+    changeVessel,
     add,
     notices,
     newNotice,

@@ -79,6 +79,10 @@ const SCREENS: Record<string, (page: Page, fleet: Fleet) => Promise<void>> = {
     await page.goto(`${app.address()}/due?standing=overdue&scheme=bs5306`);
     await page.getByText('Nothing answers to these words.').waitFor();
   },
+  'what-is-known-of-her': async (page, { kittiwakeId }) => {
+    await page.goto(`${app.address()}/vessels/${kittiwakeId}/change`);
+    await page.getByText('What they say').waitFor();
+  },
   'what-a-thing-is': async (page, { raftId }) => {
     await page.goto(`${app.address()}/items/${raftId}/change`);
     await page.getByText('What its rules ask besides dates').waitFor();

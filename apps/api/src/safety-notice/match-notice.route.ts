@@ -22,6 +22,7 @@ const route = createRoute({
   summary: 'See what a safety notice would bear on',
   description:
     'For every role; the same body as for entering it. Nothing is written, so a repeat is harmless and `Idempotency-Key` has no effect.',
+  'x-reads-only': true,
   security: SIGNED_IN,
   request: { headers: z.object(IDEMPOTENCY_KEY), body: body(NewSafetyNotice) },
   responses: { 200: json(NoticeMatches, 'What it covers, may cover and does not cover.'), ...BODY_PROBLEMS },

@@ -17,6 +17,7 @@ const route = createRoute({
   summary: 'Read the identifiers of a vessel',
   description:
     'For every role. Decodes each and holds them against each other. Doubt never refuses: a number cannot be one only where its check digit or its form makes it impossible. Nothing is written, so a repeat is harmless and `Idempotency-Key` has no effect.',
+  'x-reads-only': true,
   security: SIGNED_IN,
   request: {
     headers: z.object(IDEMPOTENCY_KEY),

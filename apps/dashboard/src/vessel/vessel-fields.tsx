@@ -12,7 +12,7 @@ type Props = {
 };
 
 /** What the browser knows, and the one zone that it leaves out. */
-const ZONES = [...new Set([...Intl.supportedValuesOf('timeZone'), 'UTC'])];
+export const ZONES = [...new Set([...Intl.supportedValuesOf('timeZone'), 'UTC'])];
 
 export function VesselFields({ draft, faults, schemes, onChange }: Props) {
   const field = (box: VesselBox) => ({
@@ -42,7 +42,7 @@ export function VesselFields({ draft, faults, schemes, onChange }: Props) {
   );
 }
 
-function SchemeChoice(props: {
+export function SchemeChoice(props: {
   chosen: readonly SchemeCode[];
   schemes: readonly Scheme[];
   onChange: (chosen: readonly SchemeCode[]) => void;

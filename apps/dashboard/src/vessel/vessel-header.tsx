@@ -3,6 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import type { DueRow } from '../due-list/due.query.ts';
 import { useMay } from '../organisation/may.ts';
+import { strings as changeStrings } from '../strings/change-vessel.ts';
 import { schemeWords } from '../strings/codes.ts';
 import { strings as itemStrings } from '../strings/item.ts';
 import { strings } from '../strings/vessel.ts';
@@ -43,6 +44,11 @@ function Acts({ vesselId, busy }: { vesselId: string; busy: boolean }) {
   const may = useMay();
   return (
     <>
+      {may.keepRegister && (
+        <Link to="/vessels/$vesselId/change" params={{ vesselId }} className="button">
+          {changeStrings.link}
+        </Link>
+      )}
       {may.keepRegister && (
         <Link to="/vessels/$vesselId/add" params={{ vesselId }} className="button">
           {strings.addThing}
