@@ -4,6 +4,7 @@ import { compress } from 'hono/compress';
 import { HTTPException } from 'hono/http-exception';
 import { methodNotAllowed } from 'hono/method-not-allowed';
 import type { Deps } from './deps.ts';
+import { metricsRoute } from './health/metrics.route.ts';
 import { routes } from './openapi/declare.ts';
 import { openApiRoute } from './openapi/openapi.route.ts';
 import { OPERATIONS } from './operations.ts';
@@ -17,12 +18,15 @@ import { problem } from './problem/problem.ts';
 import { problemPagesRoute } from './problem/problem-pages.route.ts';
 import { logRequest } from './request/log-request.ts';
 import { notModified } from './request/not-modified.ts';
+import { otherOrigins } from './request/other-origins.ts';
+import { rateLimit } from './request/rate-limit.ts';
 import { requestId } from './request/request-id.ts';
 import { dashboard } from './static/dashboard.ts';
 
 export function createApp(deps: Deps) {
   const app = routes();
   app.use(requestId, logRequest(deps), securityHeaders(deps), notModified);
+  app.use('/v1/*', otherOrigins(deps), rateLimit(deps));
   app.use('/assets/*', compress()).use('/docs/*', compress());
   app.use(
     methodNotAllowed({
@@ -38,6 +42,7 @@ export function createApp(deps: Deps) {
     signInRoute(deps),
     authRoute(deps),
     outboxRoute(deps),
+    metricsRoute(deps),
     openApiRoute(app, deps),
   ])
     app.route('/', page);

@@ -6,6 +6,7 @@ import type { Actor } from '@garboard/actions/context.ts';
 import type { Person } from '@garboard/db/organisation/sessions.ts';
 import type { Db } from '@garboard/db/pool.ts';
 import type { Scope } from '@garboard/db/scope.ts';
+import type { Metrics } from './health/metrics.ts';
 
 export type RequestLine = {
   readonly event: 'request';
@@ -21,6 +22,9 @@ export type RequestLine = {
 
 export type LogEntry = RequestLine | { readonly event: 'fault'; readonly requestId: string; readonly error: unknown };
 
+/** How many requests a minute: of one credential, and from one address, whoever asks there. */
+export type RateLimits = { readonly credential: number; readonly address: number };
+
 /** Who runs the server, for whoever reads its document. */
 export type Contact = { readonly name: string; readonly url: string; readonly email: string };
 
@@ -32,6 +36,12 @@ export type Deps = {
   readonly dashboardDir?: string | null;
   readonly version: string;
   readonly contact?: Contact;
+  /** Absent: nobody is told to wait. */
+  readonly rateLimits?: RateLimits;
+  /** Where pages of other hosts may call the API from a browser, with a key. Absent: nowhere. */
+  readonly corsOrigins?: readonly string[];
+  /** Absent: there is nothing to be read at /metrics. */
+  readonly metrics?: { readonly token: string; readonly counts: Metrics };
   /** Told when a change of an own rule has begun, so that it need not wait to be found. */
   onRuleChange?(): void;
   /** Without it nobody can sign in, and programs' keys are the only credentials. */

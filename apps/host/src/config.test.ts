@@ -17,9 +17,20 @@ describe('the settings', () => {
     ['DATABASE_URL', 'keeper:secret', 'DATABASE_URL must be an address such as'],
     ['LOG_LEVEL', 'loud', 'LOG_LEVEL must be one of'],
     ['DEMO', 'maybe', 'DEMO must be yes or no'],
+    ['RATE_LIMIT_CREDENTIAL', 'often', 'RATE_LIMIT_CREDENTIAL must be a whole number'],
+    ['RATE_LIMIT_ADDRESS', '0', 'both 0, or neither'],
+    ['METRICS_TOKEN', 'guess-me', 'METRICS_TOKEN must have at least'],
+    ['CORS_ORIGINS', 'https://one.example, *', 'CORS_ORIGINS must be addresses without a path'],
     ['CONTACT_URL', 'https://boats.example', 'CONTACT_NAME, CONTACT_URL and CONTACT_EMAIL go together'],
   ])('are refused in words that name %s when it is %s', (name, value, words) => {
     expect(() => readConfig({ [name]: value })).toThrow(words);
+  });
+
+  it('tell a credential and an address to wait unless that is switched off, and let in no other host’s pages', () => {
+    expect(readConfig({})).toMatchObject({ rateLimits: { credential: 1200, address: 2400 }, corsOrigins: [] });
+    expect(readConfig({ RATE_LIMIT_CREDENTIAL: '0', RATE_LIMIT_ADDRESS: '0' }).rateLimits).toBeUndefined();
+    const CORS_ORIGINS = 'https://one.example, http://two.example:8081';
+    expect(readConfig({ CORS_ORIGINS }).corsOrigins).toEqual(['https://one.example', 'http://two.example:8081']);
   });
 
   it('never repeat an address that may carry a password', () => {

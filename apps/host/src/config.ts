@@ -1,6 +1,6 @@
 /** The environment, read in one place and nowhere else. */
 import path from 'node:path';
-import type { Contact } from '@garboard/api/deps.ts';
+import type { Contact, RateLimits } from '@garboard/api/deps.ts';
 
 export type Config = {
   readonly port: number;
@@ -17,6 +17,12 @@ export type Config = {
   readonly publicUrl?: string;
   /** Absent: cookies are signed with a secret kept in the database. */
   readonly authSecret?: string;
+  /** Requests a minute; absent: nobody is told to wait. */
+  readonly rateLimits?: RateLimits;
+  /** With this token /metrics can be read. */
+  readonly metricsToken?: string;
+  /** Hosts whose pages may call the API from a browser. */
+  readonly corsOrigins: readonly string[];
   /** Absent: no letters are sent. */
   readonly mail?: { readonly url: string; readonly from: string };
 };
@@ -44,6 +50,9 @@ export function readConfig(env: NodeJS.ProcessEnv): Config {
     ...contactOf(env),
     demo: env.DEMO ? env.DEMO === 'yes' : databaseUrl === undefined,
     ...peopleOf(env),
+    ...rateLimitsOf(env),
+    corsOrigins: corsOriginsOf(env),
+    ...metricsOf(env),
   };
 }
 
@@ -67,6 +76,42 @@ function peopleOf(env: NodeJS.ProcessEnv): Pick<Config, 'publicUrl' | 'authSecre
     ...(authSecret && { authSecret }),
     ...(url && from && { mail: { url, from } }),
   };
+}
+
+/** A dashboard asks some ten things a page, a program a few hundred a sweep. House convention, no source. */
+const EVERY_MINUTE: RateLimits = { credential: 1200, address: 2400 };
+
+function rateLimitsOf(env: NodeJS.ProcessEnv): Pick<Config, 'rateLimits'> {
+  const credential = wholeNumber(env, 'RATE_LIMIT_CREDENTIAL', EVERY_MINUTE.credential);
+  const address = wholeNumber(env, 'RATE_LIMIT_ADDRESS', EVERY_MINUTE.address);
+  if ((credential === 0) !== (address === 0))
+    throw new Error('RATE_LIMIT_CREDENTIAL and RATE_LIMIT_ADDRESS are both 0, or neither');
+  return credential === 0 ? {} : { rateLimits: { credential, address } };
+}
+
+function wholeNumber(env: NodeJS.ProcessEnv, name: string, otherwise: number): number {
+  const number = Number(env[name] || otherwise);
+  if (!Number.isSafeInteger(number) || number < 0)
+    throw new Error(`${name} must be a whole number of requests a minute, or 0 for no limit, not "${env[name]}"`);
+  return number;
+}
+
+function metricsOf({ METRICS_TOKEN: metricsToken }: NodeJS.ProcessEnv): Pick<Config, 'metricsToken'> {
+  if (!metricsToken) return {};
+  if (metricsToken.length < SHORTEST_SECRET)
+    throw new Error(`METRICS_TOKEN must have at least ${SHORTEST_SECRET} characters`);
+  return { metricsToken };
+}
+
+function corsOriginsOf(env: NodeJS.ProcessEnv): readonly string[] {
+  const origins = (env.CORS_ORIGINS ?? '')
+    .split(',')
+    .map((each) => each.trim())
+    .filter((each) => each !== '');
+  const wrong = origins.find((each) => !/^https?:\/\/[^/*]+$/.test(each));
+  if (wrong !== undefined)
+    throw new Error(`CORS_ORIGINS must be addresses without a path, such as https://fleet.example.org, not "${wrong}"`);
+  return origins;
 }
 
 /** All three or none: half a contact helps nobody. */

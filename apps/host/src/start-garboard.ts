@@ -1,5 +1,7 @@
 /** Puts the parts together. The only place that knows them all. */
 import { createApp } from '@garboard/api/app.ts';
+import { openMetrics } from '@garboard/api/health/metrics.ts';
+import type { Pools } from '@garboard/db/pool.ts';
 import { startScheduler } from '@garboard/scheduler/start-scheduler.ts';
 import { pino } from 'pino';
 import { DASHBOARD_DIST, dashboardBuild } from './build-dashboard.ts';
@@ -42,14 +44,21 @@ export async function startGarboard(config: Config, progress: Progress, asked: A
     const onMailFault = (fault: unknown) =>
       log.error({ error: fault instanceof Error ? fault.message : String(fault) }, 'mail');
     const people = await openPeople(config, database.pools, () => listening, onMailFault);
+    const metrics = metricsOf(config, database.pools);
     const api = createApp({
       ...people,
       pools: database.pools,
       now,
-      log: (entry) => log.info(entry),
+      log: (entry) => {
+        log.info(entry);
+        metrics?.counts.observe(entry);
+      },
+      ...(metrics && { metrics }),
       dashboardDir: DASHBOARD_DIST,
       version: VERSION,
       ...(config.contact && { contact: config.contact }),
+      ...(config.rateLimits && { rateLimits: config.rateLimits }),
+      corsOrigins: config.corsOrigins,
       onRuleChange: () => scheduler.lookAtRuleChanges(),
     });
     const server = await listen(api.fetch, config.port, config.host);
@@ -61,6 +70,10 @@ export async function startGarboard(config: Config, progress: Progress, asked: A
     await stop();
     throw fault;
   }
+}
+
+function metricsOf({ metricsToken: token }: Config, { connections }: Pools) {
+  return token === undefined ? undefined : { token, counts: openMetrics(connections) };
 }
 
 async function announce(

@@ -17,6 +17,7 @@ export const PROBLEM_TYPES = [
   'invalid',
   'idempotency-key-reused',
   'if-match-required',
+  'too-many-requests',
   'headers-too-large',
   'fault',
   'timed-out',

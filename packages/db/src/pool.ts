@@ -20,6 +20,8 @@ export type Pools = {
   readonly owner: Db;
   /** For the library that keeps people's accounts: it sees its own schema and nothing else. */
   readonly accounts: pg.Pool;
+  /** Of the application: how many connections there are, how many do nothing, and how many requests wait for one. */
+  connections(): { readonly total: number; readonly idle: number; readonly waiting: number };
   close(): Promise<void>;
 };
 export type PoolOptions = {
@@ -57,7 +59,8 @@ export function openPools({ url, size = 4, patienceMs = 30_000, onError = () => 
     closing = true;
     await Promise.all([pools.app.destroy(), pools.owner.destroy(), accounts.end()]);
   };
-  return { ...pools, close };
+  const connections = () => ({ total: app.totalCount, idle: app.idleCount, waiting: app.waitingCount });
+  return { ...pools, close, connections };
 }
 
 function kysely(pool: pg.Pool): Db {

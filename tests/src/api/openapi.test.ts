@@ -177,6 +177,7 @@ function possibleProblems(method: string, path: string, operation: Operation, to
     413: operation.requestBody !== undefined,
     415: operation.requestBody !== undefined,
     422: operation.requestBody !== undefined || takes('query') || takes('header', 'Idempotency-Key'),
+    429: path.startsWith('/v1/'),
     428: takes('header', 'If-Match') && told.description.includes('`If-Match` is required'),
     500: path.startsWith('/v1/'),
     503: path.startsWith('/v1/') || path === '/readyz',

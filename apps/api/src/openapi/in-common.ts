@@ -23,10 +23,24 @@ export function withWhatAllHaveInCommon(document: Document): Document {
 /** Everything under `/v1` asks the database. */
 function complete({ responses = {}, requestBody }: Operation, asksDatabase: boolean): void {
   if (requestBody) responses[408] = refusal('came-too-slowly');
+  if (asksDatabase) responses[429] = refusal('too-many-requests', { 'Retry-After': RETRY_AFTER, ...RATE_LIMIT });
   if (asksDatabase) responses[503] = refusal('timed-out', { 'Retry-After': RETRY_AFTER });
 }
 
 const RETRY_AFTER = { description: 'After so many seconds it may work.', schema: { type: 'integer' }, example: 5 };
+
+const RATE_LIMIT = {
+  RateLimit: {
+    description: 'What is left, and after how many seconds it begins anew; on every answer. A structured field.',
+    schema: { type: 'string' },
+    example: '"credential";r=0;t=21',
+  },
+  'RateLimit-Policy': {
+    description: 'How many requests in how many seconds; on every answer. A structured field.',
+    schema: { type: 'string' },
+    example: '"credential";q=1200;w=60, "address";q=2400;w=60',
+  },
+};
 
 function refusal(type: ProblemType, headers: Record<string, object> = {}) {
   return {

@@ -102,6 +102,13 @@ export const PROBLEMS = {
       'A change needs If-Match with the ETag of the version that it was made from, so that nobody’s change is lost unseen.',
     whatToDo: 'Read the thing, then send its ETag as If-Match.',
   },
+  'too-many-requests': {
+    status: 429,
+    title: 'Too many requests',
+    means:
+      'This credential, or everybody at this address together, asked more often in a minute than this server allows. RateLimit-Policy says how often that is, RateLimit what is left. Nothing was written.',
+    whatToDo: 'Wait as many seconds as Retry-After says, then send it again with the same Idempotency-Key.',
+  },
   'headers-too-large': {
     status: 431,
     title: 'The headers are too large',

@@ -4837,6 +4837,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -4959,6 +4983,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -5013,6 +5061,30 @@ export interface operations {
             /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
             403: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5085,6 +5157,30 @@ export interface operations {
             /** @description No such thing here (`/problems/not-found`). */
             404: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5181,6 +5277,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -5249,6 +5369,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5347,6 +5491,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5462,6 +5630,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5585,6 +5777,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -5669,6 +5885,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -5739,6 +5979,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5860,6 +6124,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -5932,6 +6220,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -6062,6 +6374,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -6230,6 +6566,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -6365,6 +6725,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -6470,6 +6854,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -6542,6 +6950,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -6625,6 +7057,30 @@ export interface operations {
             /** @description No such thing here (`/problems/not-found`). */
             404: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -6784,6 +7240,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -6868,6 +7348,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -7020,6 +7524,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -7108,6 +7636,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -7173,6 +7725,30 @@ export interface operations {
             /** @description Not allowed with this credential (`/problems/forbidden`). */
             403: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -7320,6 +7896,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -7383,6 +7983,30 @@ export interface operations {
             /** @description It does not go with what is on record (`/problems/conflict`). */
             409: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -7461,6 +8085,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -7588,6 +8236,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -7665,6 +8337,30 @@ export interface operations {
             /** @description No such thing here (`/problems/not-found`). */
             404: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -7833,6 +8529,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -7905,6 +8625,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -7988,6 +8732,30 @@ export interface operations {
             /** @description No such thing here (`/problems/not-found`). */
             404: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -8156,6 +8924,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -8314,6 +9106,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -8382,6 +9198,30 @@ export interface operations {
             /** @description No such thing here (`/problems/not-found`). */
             404: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -8468,6 +9308,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -8595,6 +9459,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -8672,6 +9560,30 @@ export interface operations {
             /** @description No such thing here (`/problems/not-found`). */
             404: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -8840,6 +9752,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -9002,6 +9938,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -9076,6 +10036,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -9203,6 +10187,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -9280,6 +10288,30 @@ export interface operations {
             /** @description No such thing here (`/problems/not-found`). */
             404: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -9374,6 +10406,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -9516,6 +10572,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -9684,6 +10764,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -9799,6 +10903,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -9871,6 +10999,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -9998,6 +11150,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -10075,6 +11251,30 @@ export interface operations {
             /** @description No such thing here (`/problems/not-found`). */
             404: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -10187,6 +11387,30 @@ export interface operations {
             /** @description Say which version you read (`/problems/if-match-required`). */
             428: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -10346,6 +11570,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -10458,6 +11706,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -10530,6 +11802,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -10612,6 +11908,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -10668,6 +11988,30 @@ export interface operations {
             401: {
                 headers: {
                     "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -10813,6 +12157,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -10860,6 +12228,30 @@ export interface operations {
             401: {
                 headers: {
                     "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -10920,6 +12312,30 @@ export interface operations {
             /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
             403: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -11052,6 +12468,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -11130,6 +12570,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -11202,6 +12666,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -11329,6 +12817,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -11406,6 +12918,30 @@ export interface operations {
             /** @description No such thing here (`/problems/not-found`). */
             404: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -11565,6 +13101,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -11649,6 +13209,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -11786,6 +13370,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -11870,6 +13478,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -12009,6 +13641,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -12140,6 +13796,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -12224,6 +13904,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -12363,6 +14067,30 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             /** @description A fault of ours (`/problems/fault`). */
             500: {
                 headers: {
@@ -12447,6 +14175,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
@@ -12578,6 +14330,30 @@ export interface operations {
             /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
             422: {
                 headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
                     [name: string]: unknown;
                 };
                 content: {
