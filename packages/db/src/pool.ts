@@ -53,7 +53,7 @@ export function openPools({ url, size = 4, patienceMs = 30_000, onError = () => 
   const accounts = new pg.Pool({ connectionString: url, max: size, options: AS_ACCOUNTS });
   let closing = false;
   // A connection on its way out may still hear that the server is stopping: that is no fault.
-  for (const pool of [app, owner, accounts]) pool.on('error', (error) => closing || onError(error));
+  for (const pool of [app, owner, accounts]) hearOfLoss(pool, (error) => closing || onError(error));
   const pools = { app: kysely(app), owner: kysely(owner), accounts };
   const close = async () => {
     closing = true;
@@ -61,6 +61,15 @@ export function openPools({ url, size = 4, patienceMs = 30_000, onError = () => 
   };
   const connections = () => ({ total: app.totalCount, idle: app.idleCount, waiting: app.waitingCount });
   return { ...pools, close, connections };
+}
+
+/**
+ * A connection can be lost while a request holds it and asks nothing, between two statements of a transaction. The
+ * pool hears of idle ones only; an error that nobody hears of would end the process.
+ */
+function hearOfLoss(pool: pg.Pool, onLoss: (error: Error) => void): void {
+  pool.on('connect', (client) => client.on('error', onLoss));
+  pool.on('error', () => {});
 }
 
 function kysely(pool: pg.Pool): Db {

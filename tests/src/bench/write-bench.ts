@@ -79,8 +79,8 @@ before and written afterwards, off the clock.
 
 const WITH_TEXT = `## From stored rows to text
 
-Everything that lies between the database and an answer: reading ISO text, the rules, writing ISO text. The last line but
-three is the engine that explains each date; it is what the API answers with.
+Everything that lies between the database and an answer: reading ISO text, the rules, writing ISO text. The explaining
+engine is what the API answers with; its time holds the reasoning of every date besides.
 `;
 
 const FOOT = `The libraries' programs know ten clauses by heart and nothing else: which act was done by whom, what was struck out, which

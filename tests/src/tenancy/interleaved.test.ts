@@ -1,0 +1,77 @@
+/**
+ * Two organisations share one connection, their requests in any order, and every now and then the connection is cut
+ * in the middle: what the one had set must never be what the other reads or writes under.
+ */
+import { createApp } from '@garboard/api/app.ts';
+import { openPools } from '@garboard/db/pool.ts';
+import { sql } from 'kysely';
+import { afterAll, describe, expect, it } from 'vitest';
+import { databaseUrl, pools } from '../support/database.ts';
+import { reportFigure, size } from '../support/long.ts';
+import { ALL, type Asked, addressOf, exampleOf, questionOf } from '../support/operations.ts';
+import { NOW } from '../support/organisation.ts';
+import { random } from '../support/random.ts';
+import { aFleet, type Fleet, marksOf } from './two-fleets.ts';
+
+const MINUTE = 60_000;
+const STEPS = size(600, 100_000);
+const AT_ONCE = 4;
+
+const one = openPools({ url: databaseUrl, size: 1 });
+afterAll(() => one.close());
+const app = createApp({ pools: one, now: () => NOW, log: () => {}, version: 'test' });
+const OPERATIONS = ALL.filter(({ path }) => path.startsWith('/v1/'));
+
+/** As the one, on things of the one or of the other. */
+async function step(asked: Asked, ours: Fleet, of: Fleet, key: string): Promise<{ status: number; text: string }> {
+  const body = exampleOf(asked.operation);
+  const response = await app.request(`${addressOf(asked.path, of.things)}${questionOf(asked.operation)}`, {
+    method: asked.method,
+    headers: {
+      authorization: `Bearer ${ours.key}`,
+      'content-type': 'application/json',
+      'if-match': '"1"',
+      'idempotency-key': key,
+    },
+    ...(body !== undefined && { body: JSON.stringify(body) }),
+  });
+  return { status: response.status, text: await response.text() };
+}
+
+/** Whatever the application's one connection does, it is over. */
+async function cut(): Promise<void> {
+  const { rows } = await sql<{ pid: number }>`select pg_backend_pid() as pid`
+    .execute(one.app)
+    .catch(() => ({ rows: [] }));
+  for (const { pid } of rows) await sql`select pg_terminate_backend(${pid})`.execute(pools.owner);
+}
+
+describe('two organisations on one connection', { timeout: 60 * MINUTE }, () => {
+  it('are never told an id of the other, however their requests fall and whenever the connection is cut', async () => {
+    const fleets = [await aFleet(), await aFleet()] as const;
+    const marks = fleets.map(marksOf);
+    const next = random(1906);
+    const leaks: string[] = [];
+    const statuses = new Map<number, number>();
+    let cuts = 0;
+    for (let at = 0; at < STEPS; at += AT_ONCE) {
+      const steps = Array.from({ length: AT_ONCE }, async (_, lane) => {
+        const asked = OPERATIONS[next(OPERATIONS.length)] as Asked;
+        const us = next(2) as 0 | 1;
+        const them = (1 - us) as 0 | 1;
+        const { status, text } = await step(asked, fleets[us], fleets[next(2) as 0 | 1], `step-${at}-${lane}`);
+        statuses.set(status, (statuses.get(status) ?? 0) + 1);
+        // An address that named their thing comes back in no answer either.
+        if (marks[them]?.some((mark) => text.includes(mark))) leaks.push(`${asked.name} ${status}`);
+      });
+      const isCut = next(12) === 0;
+      if (isCut) cuts++;
+      await Promise.all(isCut ? [...steps, cut()] : steps);
+    }
+    expect(leaks).toEqual([]);
+    expect(cuts).toBeGreaterThan(2);
+    expect(statuses.get(200) ?? 0).toBeGreaterThan(STEPS / 10);
+    expect(statuses.get(404) ?? 0).toBeGreaterThan(STEPS / 20);
+    reportFigure('steps of two organisations on one connection, cuts', `${STEPS}, ${cuts}`);
+  });
+});
