@@ -766,6 +766,24 @@ CASE
 END;
 grant insert, select, update on vessel_standing to garboard_app;
 
+CREATE OR REPLACE FUNCTION public.begin_where_last_here()
+ RETURNS trigger
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  if tg_op = 'INSERT' and new."activeOrganisationId" is null then
+    select b.organisation_id::text into new."activeOrganisationId"
+      from auth.belonging b where b.person_id = new."userId"
+     order by b.last_here desc nulls last, b.organisation_id limit 1;
+  end if;
+  update auth.belonging b set last_here = pg_catalog.clock_timestamp()
+   where b.person_id = new."userId" and b.organisation_id::text = new."activeOrganisationId";
+  return new;
+end $function$
+;
+
 CREATE OR REPLACE FUNCTION public.erase_person(person uuid)
  RETURNS void
  LANGUAGE sql

@@ -18,7 +18,14 @@ import { AddPage } from './item/add-page.tsx';
 import { ChangePage } from './item/change-page.tsx';
 import { RecordPage } from './item/record-page.tsx';
 import { readRecordSearch } from './item/record-search.ts';
+import { AccountPage } from './organisation/account-page.tsx';
+import { ForgottenPage } from './organisation/forgotten-page.tsx';
+import { InvitationPage } from './organisation/invitation-page.tsx';
+import { NewPasswordPage } from './organisation/new-password-page.tsx';
+import { PeoplePage } from './organisation/people-page.tsx';
 import { SeasonPage } from './organisation/season-page.tsx';
+import { SignUpPage } from './organisation/sign-up-page.tsx';
+import { VerifyPage } from './organisation/verify-page.tsx';
 import { ChangeRulePage } from './rule/change-rule-page.tsx';
 import { EndRulePage } from './rule/end-rule-page.tsx';
 import { readFigureSearch } from './rule/figure-search.ts';
@@ -102,6 +109,32 @@ const figure = createRoute({
 const override = createRoute({ getParentRoute, path: '/overrides/$overrideId', component: OverridePage });
 const rule = createRoute({ getParentRoute, path: '/rules/$ruleId', component: RulePage });
 const view = createRoute({ getParentRoute, path: '/views/$viewId', component: ViewPage });
+const outside = { outside: true } as const;
+const signIn = createRoute({
+  getParentRoute,
+  path: '/sign-in',
+  // The door stands at every address; this one only leads to it.
+  beforeLoad: () => {
+    throw redirect({ to: '/', replace: true });
+  },
+});
+const signUp = createRoute({ getParentRoute, path: '/sign-up', staticData: outside, component: SignUpPage });
+const verify = createRoute({ getParentRoute, path: '/verify/$token', staticData: outside, component: VerifyPage });
+const forgotten = createRoute({ getParentRoute, path: '/forgotten', staticData: outside, component: ForgottenPage });
+const newPassword = createRoute({
+  getParentRoute,
+  path: '/new-password/$token',
+  staticData: outside,
+  component: NewPasswordPage,
+});
+const invitation = createRoute({
+  getParentRoute,
+  path: '/invitation/$token',
+  staticData: outside,
+  component: InvitationPage,
+});
+const people = createRoute({ getParentRoute, path: '/people', component: PeoplePage });
+const account = createRoute({ getParentRoute, path: '/account', component: AccountPage });
 const season = createRoute({ getParentRoute, path: '/season', component: SeasonPage });
 
 /** Addresses are read by people: plain words, not JSON in quotes. */
@@ -121,6 +154,14 @@ export const router = createRouter({
     notice,
     answerNotice,
     season,
+    people,
+    account,
+    signIn,
+    signUp,
+    verify,
+    forgotten,
+    newPassword,
+    invitation,
     view,
     rules,
     newRule,
@@ -139,5 +180,9 @@ export const router = createRouter({
 declare module '@tanstack/react-router' {
   interface Register {
     router: typeof router;
+  }
+  interface StaticDataRouteOption {
+    /** For whoever has no session, or no organisation. */
+    outside?: true;
   }
 }

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { expectNoAxeViolations, takeScreenshot, useBrowser } from '../support/browser.ts';
 import { anOwnRule } from '../support/own-rules.ts';
+import { aPerson } from '../support/people.ts';
 import { useStartedApp, watchedPage } from '../support/started-app.ts';
 import { anOverride } from '../support/vessels.ts';
 import { type SmallFleet, smallFleet } from './small-fleet.ts';
@@ -12,14 +13,15 @@ const app = useStartedApp();
 const THEMES = ['light', 'dark'] as const;
 const WIDTHS = [1440, 820, 390] as const;
 
-type Fleet = SmallFleet & { readonly ownRuleId: string; readonly overrideId: string };
+type Fleet = SmallFleet & { readonly ownRuleId: string; readonly overrideId: string; readonly surveyorEmail: string };
 let fleet: Fleet;
 beforeAll(async () => {
   const small = await smallFleet();
   const ctx = small.organisation.ctx();
   const { id } = await anOwnRule(ctx, { kinds: ['standing_rigging_wire', 'hand_flare'] });
   const override = await anOverride(ctx, small.dunlinId);
-  fleet = { ...small, ownRuleId: id, overrideId: override.id };
+  const { email } = await aPerson(small.organisation, { role: 'surveyor', vesselIds: [small.kittiwakeId] });
+  fleet = { ...small, ownRuleId: id, overrideId: override.id, surveyorEmail: email };
 });
 
 /** Every screen, and what shows that it is there. */
@@ -170,10 +172,36 @@ const SCREENS: Record<string, (page: Page, fleet: Fleet) => Promise<void>> = {
     await page.goto(`${app.address()}/overrides/${overrideId}`);
     await page.getByRole('button', { name: 'End it today' }).waitFor();
   },
+  people: async (page) => {
+    await page.goto(`${app.address()}/people`);
+    await page
+      .getByRole('row')
+      .filter({ hasText: fleet.surveyorEmail })
+      .getByRole('button', { name: /^Change/ })
+      .click();
+    await page.locator('.changing').getByLabel('Kittiwake').uncheck();
+    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByText('names no vessel yet').first().waitFor();
+  },
+  account: async (page) => {
+    await page.goto(`${app.address()}/account`);
+    await page.getByText('this browser').waitFor();
+    await page.getByText('Add a passkey').first().click();
+  },
   'not-here': async (page) => {
     await page.goto(`${app.address()}/no/such/page`);
     await page.getByRole('heading', { name: 'Nothing is kept' }).waitFor();
   },
+};
+
+/** Pages for whoever is not signed in: where, and under which heading. */
+const OUTSIDE: Record<string, readonly [string, string]> = {
+  'signed-out': ['/due', 'Who is there?'],
+  'sign-up': ['/sign-up', 'An account for yourself'],
+  forgotten: ['/forgotten', 'A new password'],
+  'new-password': ['/new-password/made-up', 'Set a new password'],
+  'verify-address': ['/verify/made-up', 'Is this your address?'],
+  'invitation-over': ['/invitation/made-up', 'This invitation does not open any more'],
 };
 
 describe.each(THEMES)('%s', (theme) => {
@@ -192,14 +220,16 @@ describe.each(THEMES)('%s', (theme) => {
     },
   );
 
-  test('signed-out: axe finds nothing', async () => {
+  test.each(Object.keys(OUTSIDE))('%s: axe finds nothing', async (name) => {
     const page = await watchedPage(await browser({ colorScheme: theme, viewport: { width: 1440, height: 900 } }));
+    const [path = '', heading = ''] = OUTSIDE[name] ?? [];
     for (const width of WIDTHS) {
       await page.setViewportSize({ width, height: 844 });
-      await page.goto(app.address());
-      await page.getByRole('heading', { name: 'Nobody is signed in here' }).waitFor();
-      await takeScreenshot(page, 'signed-out', theme);
+      await page.goto(`${app.address()}${path}`);
+      await page.getByRole('heading', { name: heading }).waitFor();
+      await takeScreenshot(page, name, theme);
       await expectNoAxeViolations(page);
+      expect(await overflow(page), `${name} at ${width}`).toBeLessThanOrEqual(0);
     }
   });
 });

@@ -11,7 +11,7 @@ test('whoever is not signed in is told where the door is, and sees nothing of an
   const page = await watchedPage(await browser());
 
   await page.goto(`${app.address()}/vessels/${kittiwakeId}`);
-  await page.getByText('Open the sign-in link the program printed when it started.').waitFor();
+  await page.getByRole('heading', { name: 'Who is there?' }).waitFor();
   expect(await page.locator('body').textContent()).not.toContain('Kittiwake');
 });
 

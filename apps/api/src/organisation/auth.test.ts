@@ -151,6 +151,29 @@ describe('the doors', () => {
   });
 });
 
+describe('where a session begins', () => {
+  it('is where the person was last, whichever they founded first, and nowhere once they belong to none', async () => {
+    const { email, browser } = await signedUp();
+    const found = async (name: string) =>
+      (await browser.post('/v1/organisations', { name, timeZone: 'Europe/Oslo' })).body.id as string;
+    const [first, second] = [await found('Ruff Sailing'), await found('Knot Sailing')];
+    const beginsAt = async () => {
+      const another = aBrowser();
+      await signIn(another, email);
+      return (await another.get<Session>('/v1/session')).body.organisation?.id;
+    };
+    expect(await beginsAt()).toBe(second);
+    await browser.post('/v1/session/organisation', { organisationId: first });
+    expect(await beginsAt()).toBe(first);
+    await pools.owner
+      .updateTable('membership')
+      .set({ ended_at: NOW })
+      .where('organisation_id', 'in', [first, second])
+      .execute();
+    expect(await beginsAt()).toBeUndefined();
+  });
+});
+
 describe('a forgotten password', () => {
   it('is set anew by a link that works once; sessions elsewhere are over', async () => {
     const { email, browser } = await signedUp();

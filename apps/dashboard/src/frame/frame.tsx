@@ -2,12 +2,13 @@
 
 import { isStatus } from '@garboard/client/api-problem.ts';
 import { useQuery } from '@tanstack/react-query';
-import { Outlet, useRouterState } from '@tanstack/react-router';
+import { Outlet, useMatches, useRouterState } from '@tanstack/react-router';
 import { useEffect, useRef } from 'react';
 import { whyItFailed } from '../api/why-it-failed.ts';
 import { countsQuery } from '../due-list/due.query.ts';
+import { Nowhere } from '../organisation/nowhere.tsx';
 import { sessionQuery } from '../organisation/session.query.ts';
-import { SignedOut } from '../organisation/signed-out.tsx';
+import { SignInPage } from '../organisation/sign-in-page.tsx';
 import { Find } from '../search/find.tsx';
 import { strings } from '../strings/frame.ts';
 import { formatInstant } from '../ui/calendar.ts';
@@ -18,10 +19,17 @@ import { Navigation } from './navigation.tsx';
 import { PrintLine } from './print-line.tsx';
 import './frame.css';
 
+/** A route says of itself that it stands outside: it is for whoever has no session, or no organisation. */
 export function Frame() {
+  const outside = useMatches({ select: (matches) => matches.some(({ staticData }) => staticData.outside) });
+  return outside ? <Outlet /> : <Inside />;
+}
+
+function Inside() {
   const { data, error, isPending, refetch } = useQuery(sessionQuery());
+  const path = useRouterState({ select: (state) => state.location.pathname });
   if (isPending) return null;
-  if (isStatus(error, 401)) return <SignedOut />;
+  if (isStatus(error, 401)) return <SignInPage />;
   if (!data) {
     return (
       <main className="signed-out">
@@ -29,20 +37,30 @@ export function Frame() {
       </main>
     );
   }
+  if (!data.organisation) return path === '/account' ? <Beside /> : <Nowhere />;
   return (
     <div className="frame">
       <a href="#page" className="skip">
         {strings.skip}
       </a>
       <div className="side">
-        <p className="organisation">{data.organisation?.name}</p>
-        <PrintLine organisation={data.organisation?.name ?? ''} />
+        <p className="organisation">{data.organisation.name}</p>
+        <PrintLine organisation={data.organisation.name} />
         <Find />
         <Navigation />
       </div>
       <Page />
       <Foot />
     </div>
+  );
+}
+
+/** One's own account is there without an organisation too. */
+function Beside() {
+  return (
+    <main className="signed-out" id="page">
+      <Outlet />
+    </main>
   );
 }
 

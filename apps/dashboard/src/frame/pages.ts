@@ -31,5 +31,7 @@ export const PAGES: readonly PageEntry[] = [
   { to: '/notices', words: pages.notices, group: 'work' },
   { to: '/vessels', words: pages.vessels, group: 'records', thumb: true },
   { to: '/rules', words: pages.rules, group: 'records' },
+  { to: '/people', words: pages.people, group: 'house' },
   { to: '/season', words: pages.season, group: 'house', permission: 'keepRegister' },
+  { to: '/account', words: pages.account, group: 'house' },
 ];

@@ -9,6 +9,7 @@ const ROLES_THAT_MAY = {
   recordFacts: ['owner', 'manager', 'surveyor', 'yard'],
   keepRegister: ['owner', 'manager'],
   keepRules: ['owner', 'manager'],
+  managePeople: ['owner', 'manager'],
 } as const satisfies Record<string, readonly Role[]>;
 
 export type May = { readonly [Act in keyof typeof ROLES_THAT_MAY]: boolean };
@@ -18,5 +19,10 @@ export const rolesThatMay = (act: keyof May): readonly Role[] => ROLES_THAT_MAY[
 export function useMay(): May {
   const role = useQuery(sessionQuery()).data?.role;
   const may = (act: keyof May) => role !== undefined && rolesThatMay(act).includes(role);
-  return { recordFacts: may('recordFacts'), keepRegister: may('keepRegister'), keepRules: may('keepRules') };
+  return {
+    recordFacts: may('recordFacts'),
+    keepRegister: may('keepRegister'),
+    keepRules: may('keepRules'),
+    managePeople: may('managePeople'),
+  };
 }

@@ -20,6 +20,8 @@ export const strings = {
     notices: 'Notices',
     rules: 'Rules',
     season: 'Season',
+    people: 'People',
+    account: 'Your account',
   },
   morePages: 'More',
   lessPages: 'Less',
@@ -49,9 +51,4 @@ export const strings = {
   toFleet: 'Who needs somebody first',
   fault: 'This page broke',
   faultWhy: 'That is a fault in the program, not in your records. Nothing recorded is lost.',
-  signedOut: {
-    title: 'Nobody is signed in here',
-    how: 'Open the sign-in link the program printed when it started.',
-    where: 'It is in the window where the program runs, one line for each organisation, and works once.',
-  },
 };

@@ -13,14 +13,24 @@ type Field = {
 };
 
 /** `beside` is said next to the box, and said again when it changes. */
-export function TextField(props: Field & { inputMode?: 'numeric' | 'decimal'; beside?: string }) {
-  const { beside } = props;
+export function TextField(
+  props: Field & {
+    inputMode?: 'numeric' | 'decimal';
+    beside?: string;
+    type?: 'text' | 'email' | 'password';
+    /** What a browser may fill in: a token of HTML's `autocomplete`. */
+    fill?: string | undefined;
+  },
+) {
+  const { beside, type, fill = 'off' } = props;
   return (
     <TextInput
       {...shared(props)}
       {...(props.inputMode && { inputMode: props.inputMode })}
       {...(beside !== undefined && { inputContainer: (box) => <Beside words={beside}>{box}</Beside> })}
-      autoComplete="off"
+      {...(type && { type })}
+      autoComplete={fill}
+      {...(fill !== 'off' && { autoCapitalize: 'none', spellCheck: false })}
     />
   );
 }
