@@ -4,7 +4,7 @@ import { PERMISSIONS, permissionsOf, ROLES, wordsOf } from '@garboard/domain/org
 export function rolesPage(): string {
   const head = `| may | ${ROLES.join(' | ')} |\n| --- |${' :-: |'.repeat(ROLES.length)}`;
   const rows = PERMISSIONS.map((permission) => {
-    const marks = ROLES.map((role) => (permissionsOf(role).includes(permission) ? 'yes' : '—'));
+    const marks = ROLES.map((role) => (permissionsOf({ role }).includes(permission) ? 'yes' : '—'));
     return `| ${wordsOf(permission)} (\`${permission}\`) | ${marks.join(' | ')} |`;
   });
   return `${[WHAT, [head, ...rows].join('\n'), BESIDES].join('\n\n')}\n`;

@@ -10,8 +10,17 @@ create table api_key (
   created_at timestamp with time zone not null,
   expires_at timestamp with time zone not null,
   revoked_at timestamp with time zone,
+  vessel_ids uuid[],
+  permissions text[],
+  made_by text,
+  ends_with text,
+  previous_hash bytea,
+  previous_until timestamp with time zone,
+  version integer not null default 1,
   constraint api_key_pkey PRIMARY KEY (organisation_id, id),
   constraint api_key_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id),
+  constraint api_key_check CHECK (((vessel_ids IS NULL) OR ((cardinality(vessel_ids) > 0) AND (role = ANY (ARRAY['surveyor'::text, 'yard'::text, 'viewer'::text]))))),
+  constraint api_key_check1 CHECK ((num_nonnulls(previous_hash, previous_until) = ANY (ARRAY[0, 2]))),
   constraint api_key_role_check CHECK ((role = ANY (ARRAY['owner'::text, 'manager'::text, 'surveyor'::text, 'yard'::text, 'viewer'::text])))
 );
 alter table api_key enable row level security;
@@ -20,6 +29,20 @@ create policy own_organisation on api_key
   using (organisation_id = (current_setting('app.organisation'::text))::uuid)
   with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
 grant insert, select, update on api_key to garboard_app;
+
+create table api_key_use (
+  organisation_id uuid not null,
+  key_id uuid not null,
+  last_used_at timestamp with time zone not null,
+  constraint api_key_use_pkey PRIMARY KEY (organisation_id, key_id),
+  constraint api_key_use_organisation_id_key_id_fkey FOREIGN KEY (organisation_id, key_id) REFERENCES api_key(organisation_id, id)
+);
+alter table api_key_use enable row level security;
+alter table api_key_use force row level security;
+create policy own_organisation on api_key_use
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select, update on api_key_use to garboard_app;
 
 create table audit (
   organisation_id uuid not null,

@@ -1,5 +1,10 @@
 /** Every operation of the API, in the order in which its document tells them. */
 
+import { getKeyRoute } from './api-key/get-key.route.ts';
+import { listKeysRoute } from './api-key/list-keys.route.ts';
+import { makeKeyRoute } from './api-key/make-key.route.ts';
+import { renewKeyRoute } from './api-key/renew-key.route.ts';
+import { revokeKeyRoute } from './api-key/revoke-key.route.ts';
 import { exportAuditRoute } from './audit/export-audit.route.ts';
 import { listAuditRoute } from './audit/list-audit.route.ts';
 import { listDueRoute } from './due-list/list-due.route.ts';
@@ -138,6 +143,11 @@ export const OPERATIONS = [
   previewInvitationRoute,
   acceptInvitationRoute,
   leaveOrganisationRoute,
+  listKeysRoute,
+  makeKeyRoute,
+  getKeyRoute,
+  renewKeyRoute,
+  revokeKeyRoute,
   getOrganisationRoute,
   changeOrganisationRoute,
   listOrganisationsRoute,

@@ -7,6 +7,7 @@ import {
   redirect,
   stringifySearchWith,
 } from '@tanstack/react-router';
+import { KeysPage } from './api-key/keys-page.tsx';
 import { DuePage } from './due-list/due-page.tsx';
 import { readDueSearch } from './due-list/due-search.ts';
 import { FleetPage } from './fleet/fleet-page.tsx';
@@ -134,6 +135,7 @@ const invitation = createRoute({
   component: InvitationPage,
 });
 const people = createRoute({ getParentRoute, path: '/people', component: PeoplePage });
+const keys = createRoute({ getParentRoute, path: '/keys', component: KeysPage });
 const account = createRoute({ getParentRoute, path: '/account', component: AccountPage });
 const season = createRoute({ getParentRoute, path: '/season', component: SeasonPage });
 
@@ -155,6 +157,7 @@ export const router = createRouter({
     answerNotice,
     season,
     people,
+    keys,
     account,
     signIn,
     signUp,

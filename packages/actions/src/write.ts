@@ -4,7 +4,7 @@
  */
 import { claimKey, keepValue, loadKept } from '@garboard/db/idempotency/idempotency.ts';
 import { inOrganisation, type Scoped } from '@garboard/db/scope.ts';
-import { may, type Permission } from '@garboard/domain/organisation/permission.ts';
+import { allows, type Permission } from '@garboard/domain/organisation/permission.ts';
 import type { ActionContext, Once } from './context.ts';
 import { done, type Failure, type Refused, type Result, refused } from './result.ts';
 
@@ -24,7 +24,7 @@ export async function write<R extends Result<unknown>>(
   permission: Permission,
   work: Work<R>,
 ): Promise<R | Refused<'forbidden' | 'key_reused'>> {
-  if (!may(ctx.actor.role, permission)) return refused({ kind: 'forbidden' });
+  if (!allows(ctx.actor, permission)) return refused({ kind: 'forbidden' });
   return catchRefusal(() => inOrganisation(ctx.db, ctx, (tx) => writeOnce({ tx, ctx }, work)));
 }
 

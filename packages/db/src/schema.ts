@@ -1,5 +1,6 @@
 /** The tables as Kysely sees them. A `date` column is ISO text; `infinity` stands for "no date to go by". */
 import type { ColumnType, Generated } from 'kysely';
+import type { ApiKeyTable, ApiKeyUseTable } from './api-key/tables.ts';
 import type { Instant, Json, MaybeInstant, MaybeJson } from './column.ts';
 import type { InvitationTable, MembershipTable } from './organisation/tables.ts';
 import type { FormerPlateTable, NoticeAnswerTable, SafetyNoticeTable } from './safety-notice/tables.ts';
@@ -187,7 +188,8 @@ export type ObligationTable = {
 
 export type Database = {
   organisation: { id: string; name: string; time_zone: string; created_at: Instant; version: Generated<number> };
-  api_key: Secret & { role: string; name: string; revoked_at: MaybeInstant };
+  api_key: ApiKeyTable;
+  api_key_use: ApiKeyUseTable;
   sign_in_link: Secret & { person_id: string; used_at: MaybeInstant };
   membership: MembershipTable;
   invitation: InvitationTable;

@@ -1,9 +1,8 @@
 /** Who may do what, asked of every operation in the served document. Its examples are the requests. */
-import { createApiKey } from '@garboard/actions/organisation/administer.ts';
+import { makeKey } from '@garboard/actions/api-key/make-key.ts';
+import { createApiKey, revokeKey } from '@garboard/actions/organisation/administer.ts';
 import type { Problem } from '@garboard/contract/problem.ts';
-import { revokeApiKey } from '@garboard/db/organisation/credentials.ts';
 import { readToken } from '@garboard/db/organisation/token.ts';
-import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { may, type Permission, ROLES, type Role } from '@garboard/domain/organisation/permission.ts';
 import { describe, expect, it } from 'vitest';
 import { app, type Headed, signedIn, type Told, tell } from '../support/api.ts';
@@ -21,8 +20,9 @@ import {
   thingsOf,
   WITH_CREDENTIALS,
 } from '../support/operations.ts';
-import { mintOrganisation, NOW, type TestOrganisation } from '../support/organisation.ts';
+import { accepted, mintOrganisation, NOW, type TestOrganisation } from '../support/organisation.ts';
 import { aPerson, linkOf } from '../support/people.ts';
+import { aVessel } from '../support/vessels.ts';
 
 /** What each operation needs; `null`: it is for a person, and an API key stands for none, whatever its role. */
 const NEEDS: Record<string, Permission | null> = {
@@ -91,6 +91,11 @@ const NEEDS: Record<string, Permission | null> = {
   withdrawInvitation: 'manage_people',
   acceptInvitation: null,
   leaveOrganisation: null,
+  listApiKeys: 'keep_keys',
+  makeApiKey: 'keep_keys',
+  getApiKey: 'keep_keys',
+  renewApiKey: 'keep_keys',
+  revokeApiKey: 'keep_keys',
   getOrganisation: 'read',
   changeOrganisation: 'keep_organisation',
   listOrganisations: null,
@@ -120,6 +125,7 @@ function ask<Body>({ method, path, operation }: Asked, things: Things, headers: 
   );
 }
 
+const tomorrow = () => new Date(NOW.getTime() + 86_400_000);
 const bearer = (key: string): Headed => ({ authorization: `Bearer ${key}` });
 describe('the access matrix', () => {
   it('knows every operation that needs a credential, and no other', () => {
@@ -141,6 +147,33 @@ describe('the access matrix', () => {
       if (status !== 403) allowed.push(role);
     }
     expect(allowed).toEqual(allowedTo(name));
+  });
+});
+
+describe('a key narrowed to some vessels or some acts', () => {
+  const wanted = { name: 'narrow', vesselIds: 'all', permissions: 'all', expiresAt: tomorrow() } as const;
+  const forPrograms = WITH_CREDENTIALS.filter(({ name }) => NEEDS[name] !== null);
+  const ofVessels = forPrograms.filter(({ path }) => /\{(vesselId|itemId|overrideId)\}/.test(path));
+
+  it.each(named(forPrograms))('may nothing that it was not made for: %s', async (name, asked) => {
+    const owner = await signedIn();
+    const made = await makeKey(owner.organisation.ctx(), { ...wanted, role: 'owner', permissions: ['read'] });
+    const { status } = await ask(asked, await thingsOf(owner), bearer(accepted(made).text ?? ''));
+    expect(status === 403).toBe(NEEDS[name] !== 'read');
+  });
+
+  it.each(named(ofVessels))('has no other vessel and nothing aboard one: %s', async (name, asked) => {
+    const owner = await signedIn();
+    const things = await thingsOf(owner);
+    const other = await aVessel(owner.organisation.ctx(), ['solas']);
+    const narrow = { ...wanted, role: 'yard', vesselIds: [other.id] } as const;
+    const key = accepted(await makeKey(owner.organisation.ctx(), narrow)).text ?? '';
+    if (!allowedTo(name).includes('yard')) return expect((await ask(asked, things, bearer(key))).status).toBe(403);
+
+    const sameId = { ...bearer(key), 'x-request-id': 'the-same' };
+    const hidden = await ask<Problem>(asked, things, sameId);
+    const missing = await ask<Problem>(asked, NO_ONE_S, sameId);
+    expect([hidden.status, hidden.text]).toEqual([404, missing.text]);
   });
 });
 
@@ -184,7 +217,8 @@ async function badCredentials(): Promise<Headed[]> {
 async function makeBadCredentials({ id, key }: TestOrganisation): Promise<Headed[]> {
   const good = await key('owner');
   const revoked = await key('owner');
-  await inOrganisation(pools.app, wholeFleet(id), (tx) => revokeApiKey(tx, readToken(revoked)?.id ?? '', NOW));
+  const token = readToken(revoked);
+  if (!token || !(await revokeKey(pools.owner, token, NOW))) throw new Error('the key was not revoked');
   const expired = await createApiKey(pools.owner, {
     organisationId: id,
     role: 'owner',

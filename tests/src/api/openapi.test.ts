@@ -153,6 +153,8 @@ const CONFLICTS: Record<string, string> = {
   leaveOrganisation: 'the last owner',
   eraseAccount: 'the last owner of an organisation',
   invitePerson: 'somebody who is here or invited already',
+  renewApiKey: 'one that was revoked',
+  revokeApiKey: 'one that was revoked already',
   withdrawInvitation: 'one that was withdrawn already',
   acceptInvitation: 'somebody who is here already',
 };

@@ -183,6 +183,14 @@ const SCREENS: Record<string, (page: Page, fleet: Fleet) => Promise<void>> = {
     await page.getByRole('button', { name: 'Save' }).click();
     await page.getByText('names no vessel yet').first().waitFor();
   },
+  keys: async (page) => {
+    await page.goto(`${app.address()}/keys`);
+    await page.getByLabel('Which program it is for').fill('tide board');
+    await page.getByRole('button', { name: 'Make the key' }).click();
+    await page.getByRole('heading', { name: 'The key of tide board' }).waitFor();
+    await page.getByRole('button', { name: 'Renew tide board' }).first().click();
+    await page.getByLabel('The old text works').waitFor();
+  },
   account: async (page) => {
     await page.goto(`${app.address()}/account`);
     await page.getByText('this browser').waitFor();

@@ -3,6 +3,7 @@
  * document use this; a new operation comes in by itself, and a new parameter of a path needs a thing here.
  */
 
+import { makeKey } from '@garboard/actions/api-key/make-key.ts';
 import { invitePerson } from '@garboard/actions/organisation/invite-person.ts';
 import { saveView } from '@garboard/actions/saved-view/save-view.ts';
 import type { Operation } from '@garboard/api/openapi/conforms.test-support.ts';
@@ -57,8 +58,12 @@ export async function thingsOf(client: Client, home?: Pools): Promise<Things> {
   const { id: personId } = await aPerson(client.organisation, { role: 'viewer' }, home);
   const invited = { email: anAddress(), role: 'viewer', vesselIds: 'all' } as const;
   const { invitation } = accepted(await invitePerson(ctx, invited));
+  const day = new Date(ctx.now.getTime() + 86_400_000);
+  const wanted = { name: 'ours', role: 'viewer', vesselIds: 'all', permissions: 'all', expiresAt: day } as const;
+  const { key } = accepted(await makeKey(ctx, wanted));
   return {
     vesselId: vessel.id,
+    keyId: key.id,
     itemId: item.id,
     overrideId: override.id,
     ...made,

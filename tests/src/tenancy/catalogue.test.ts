@@ -57,6 +57,7 @@ const OF_OWN_RULES = ['own_rule', 'own_rule_version', 'rule_change'];
 /** These name no vessel, or only to whoever made the row. A table that is neither here nor narrowed fails below. */
 const OF_THE_ORGANISATION = [
   'api_key',
+  'api_key_use',
   'audit_head',
   'idempotency',
   'invitation',

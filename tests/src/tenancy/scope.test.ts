@@ -1,17 +1,19 @@
 /** The scope of an organisation, as the database enforces it on statements that do not name it. */
 import { randomUUID } from 'node:crypto';
-import { insertApiKey, type NewSecret } from '@garboard/db/organisation/credentials.ts';
+import { insertSignInLink } from '@garboard/db/organisation/credentials.ts';
 import { mintToken } from '@garboard/db/organisation/token.ts';
 import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
-import type { Role } from '@garboard/domain/organisation/permission.ts';
 import { sql } from 'kysely';
 import { describe, expect, it } from 'vitest';
 import { pools } from '../support/database.ts';
 import { mintOrganisation, NOW } from '../support/organisation.ts';
 
-const keyOf = (organisationId: string): NewSecret & { role: Role; name: string } => ({
-  ...{ token: mintToken('api_key', organisationId, randomUUID()), role: 'viewer', name: 'planted' },
-  ...{ now: NOW, expiresAt: new Date(NOW.getTime() + 1000) },
+const PLANTED = randomUUID();
+const linkOf = (organisationId: string) => ({
+  token: mintToken('sign_in_link', organisationId, randomUUID()),
+  personId: PLANTED,
+  now: NOW,
+  expiresAt: new Date(NOW.getTime() + 1000),
 });
 
 describe('the scope', () => {
@@ -36,17 +38,17 @@ describe('the scope', () => {
 
   it('shows the rows of its own organisation and no others', async () => {
     const [ours, theirs] = [await mintOrganisation(pools), await mintOrganisation(pools)];
-    await inOrganisation(pools.app, wholeFleet(theirs.id), (tx) => insertApiKey(tx, keyOf(theirs.id)));
-    const keysOf = (id: string) =>
-      inOrganisation(pools.app, wholeFleet(id), (tx) => tx.selectFrom('api_key').select('name').execute());
+    await inOrganisation(pools.app, wholeFleet(theirs.id), (tx) => insertSignInLink(tx, linkOf(theirs.id)));
+    const linksOf = (id: string) =>
+      inOrganisation(pools.app, wholeFleet(id), (tx) => tx.selectFrom('sign_in_link').select('person_id').execute());
 
-    expect(await keysOf(theirs.id)).toEqual([{ name: 'planted' }]);
-    expect(await keysOf(ours.id)).toEqual([]);
+    expect(await linksOf(theirs.id)).toEqual([{ person_id: PLANTED }]);
+    expect(await linksOf(ours.id)).toEqual([]);
   });
 
   it("takes no row of another organisation's", async () => {
     const [ours, theirs] = [await mintOrganisation(pools), await mintOrganisation(pools)];
-    const attempt = inOrganisation(pools.app, wholeFleet(ours.id), (tx) => insertApiKey(tx, keyOf(theirs.id)));
+    const attempt = inOrganisation(pools.app, wholeFleet(ours.id), (tx) => insertSignInLink(tx, linkOf(theirs.id)));
 
     await expect(attempt).rejects.toThrow('violates row-level security policy');
   });

@@ -12,6 +12,7 @@ const TAGS = [
   { name: 'Items', description: 'Things aboard, the facts about them, and what follows from the facts.' },
   { name: 'Organisations', description: 'The organisation one is at, and those one belongs to.' },
   { name: 'People', description: 'Who works in the organisation, what each may do, and invitations.' },
+  { name: 'Keys', description: 'The keys of programs: what each may do, and until when.' },
   {
     name: 'Safety notices',
     description: 'What makers and authorities say of certain things, which ones aboard they cover, and the answers.',

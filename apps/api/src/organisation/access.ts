@@ -1,7 +1,7 @@
 /** Who is asking, and whether they may. Runs before anything else looks at the request. */
 import type { Accounts } from '@garboard/accounts/open-accounts.ts';
 import type { Person } from '@garboard/db/organisation/sessions.ts';
-import { may, type Permission } from '@garboard/domain/organisation/permission.ts';
+import { allows, type Permission } from '@garboard/domain/organisation/permission.ts';
 import type { Context, Next } from 'hono';
 import { deleteCookie } from 'hono/cookie';
 import { createMiddleware } from 'hono/factory';
@@ -15,7 +15,7 @@ export function access(deps: Deps, permission: Permission) {
   return guard(deps, (c, next) => {
     const { caller } = c.var;
     if (!caller) return problem(c, 'forbidden', { detail: 'You belong to no organisation here, or not any more.' });
-    return may(caller.actor.role, permission) ? next() : problem(c, 'forbidden');
+    return allows(caller.actor, permission) ? next() : problem(c, 'forbidden');
   });
 }
 

@@ -1,8 +1,9 @@
 /** Whose credential came with the request: a program's key, a person's session, or nobody's. */
-import { findApiKey } from '@garboard/db/organisation/credentials.ts';
+import { findApiKey, noteUse } from '@garboard/db/api-key/api-keys.ts';
 import { findPerson } from '@garboard/db/organisation/sessions.ts';
 import { readToken } from '@garboard/db/organisation/token.ts';
 import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
+import { rightsOf } from '@garboard/domain/api-key/api-key.ts';
 import type { Context } from 'hono';
 import { getSignedCookie } from 'hono/cookie';
 import type { ApiEnv, Caller, Deps } from '../deps.ts';
@@ -17,11 +18,15 @@ async function byKey(c: Context<ApiEnv>, deps: Deps, header: string): Promise<bo
   const token = readToken(/^Bearer +(\S+)$/i.exec(header)?.[1] ?? '');
   if (token?.kind !== 'api_key') return false;
   const { organisationId } = token;
-  const key = await inOrganisation(deps.pools.app, wholeFleet(organisationId), (tx) =>
-    findApiKey(tx, token, deps.now()),
-  );
-  if (key) c.set('caller', { organisationId, actor: { kind: 'api_key', ...key }, vesselIds: 'all' });
-  return key !== null;
+  const key = await inOrganisation(deps.pools.app, wholeFleet(organisationId), async (tx) => {
+    const found = await findApiKey(tx, token, deps.now());
+    if (found) await noteUse(tx, organisationId, found, deps.now());
+    return found;
+  });
+  if (!key) return false;
+  const actor = { kind: 'api_key', id: key.id, ...rightsOf(key) } as const;
+  c.set('caller', { organisationId, actor, vesselIds: key.vesselIds });
+  return true;
 }
 
 async function bySession(c: Context<ApiEnv>, { accounts, pools }: Deps): Promise<boolean> {

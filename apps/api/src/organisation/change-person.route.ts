@@ -59,6 +59,6 @@ export function changePersonRoute(deps: Deps) {
     tellWritten(c, { version: result.value.version, replayed: result.replayed });
     const names = await read(c, deps, (tx) => loadMember(tx, personId));
     const { name = null, email = null } = names ?? {};
-    return c.json(presentPerson({ ...result.value, name, email }, callerOf(c).actor.role), 200);
+    return c.json(presentPerson({ ...result.value, name, email }, callerOf(c).actor), 200);
   });
 }

@@ -28,6 +28,6 @@ export function getPersonRoute(deps: Deps) {
     const member = await read(c, deps, (tx) => loadMember(tx, personId));
     if (!member) return problem(c, 'not-found');
     c.header('etag', etagOf(member.version));
-    return c.json(presentPerson(member, callerOf(c).actor.role), 200);
+    return c.json(presentPerson(member, callerOf(c).actor), 200);
   });
 }

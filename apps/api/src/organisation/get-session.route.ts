@@ -27,6 +27,9 @@ export function getSessionRoute(deps: Deps) {
     const { id, name } = await read(c, deps, loadOrganisation);
     const { role } = caller.actor;
     const narrowed = caller.vesselIds !== 'all' && { vesselIds: [...caller.vesselIds] };
-    return c.json({ ...who, organisation: { id, name }, role, permissions: permissionsOf(role), ...narrowed }, 200);
+    return c.json(
+      { ...who, organisation: { id, name }, role, permissions: permissionsOf(caller.actor), ...narrowed },
+      200,
+    );
   });
 }

@@ -31,7 +31,7 @@ export function listPeopleRoute(deps: Deps) {
     const { rows, more } = await read(c, deps, (tx) => listMembers(tx, limit, start.after));
     const last = more ? rows.at(-1) : undefined;
     const next = nextCursor(c, question, last && { id: last.id });
-    const { role } = callerOf(c).actor;
-    return c.json({ items: rows.map((row) => presentPerson(row, role)), nextCursor: next }, 200);
+    const by = callerOf(c).actor;
+    return c.json({ items: rows.map((row) => presentPerson(row, by)), nextCursor: next }, 200);
   });
 }

@@ -4,7 +4,7 @@ import type { Person } from '@garboard/contract/organisation/person.ts';
 import type { InvitationRecord } from '@garboard/db/organisation/invitations.ts';
 import type { Member } from '@garboard/db/organisation/people.ts';
 import type { Grant, Vessels } from '@garboard/domain/organisation/membership.ts';
-import { may, type Role } from '@garboard/domain/organisation/permission.ts';
+import { allows, type Rights } from '@garboard/domain/organisation/permission.ts';
 import { withoutNulls } from '../request/without-nulls.ts';
 
 export const presentGrant = ({ role, vesselIds }: Grant) => ({
@@ -13,8 +13,8 @@ export const presentGrant = ({ role, vesselIds }: Grant) => ({
 });
 
 /** Addresses are for those who manage people; everybody sees who works here. */
-export function presentPerson({ personId, name, email, joinedAt, version, ...grant }: Member, by: Role): Person {
-  const shown = withoutNulls({ name, email: may(by, 'manage_people') ? email : null });
+export function presentPerson({ personId, name, email, joinedAt, version, ...grant }: Member, by: Rights): Person {
+  const shown = withoutNulls({ name, email: allows(by, 'manage_people') ? email : null });
   return { id: personId, ...shown, ...presentGrant(grant), joinedAt, version };
 }
 

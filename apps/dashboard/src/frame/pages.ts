@@ -32,6 +32,7 @@ export const PAGES: readonly PageEntry[] = [
   { to: '/vessels', words: pages.vessels, group: 'records', thumb: true },
   { to: '/rules', words: pages.rules, group: 'records' },
   { to: '/people', words: pages.people, group: 'house' },
+  { to: '/keys', words: pages.keys, group: 'house', permission: 'keepKeys' },
   { to: '/season', words: pages.season, group: 'house', permission: 'keepRegister' },
   { to: '/account', words: pages.account, group: 'house' },
 ];

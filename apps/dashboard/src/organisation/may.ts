@@ -10,6 +10,7 @@ const ROLES_THAT_MAY = {
   keepRegister: ['owner', 'manager'],
   keepRules: ['owner', 'manager'],
   managePeople: ['owner', 'manager'],
+  keepKeys: ['owner', 'manager'],
 } as const satisfies Record<string, readonly Role[]>;
 
 export type May = { readonly [Act in keyof typeof ROLES_THAT_MAY]: boolean };
@@ -24,5 +25,6 @@ export function useMay(): May {
     keepRegister: may('keepRegister'),
     keepRules: may('keepRules'),
     managePeople: may('managePeople'),
+    keepKeys: may('keepKeys'),
   };
 }

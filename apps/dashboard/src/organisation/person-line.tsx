@@ -3,8 +3,8 @@ import { useState } from 'react';
 import type { VesselName } from '../rule/own-rule.query.ts';
 import { roleMeans, roleNames, people as words } from '../strings/people.ts';
 import { formatDay } from '../ui/calendar.ts';
-import { inAList } from '../ui/number-words.ts';
 import { ChangePerson } from './change-person.tsx';
+import { forWhich } from './for-which.ts';
 import { useMay } from './may.ts';
 import type { Person } from './people.query.ts';
 import { sessionQuery } from './session.query.ts';
@@ -24,7 +24,8 @@ export function PersonLine(props: { person: Person; vessels: readonly VesselName
     <>
       <tr>
         <th scope="row">
-          {name} {me?.person?.id === person.id && <span className="quiet">({words.you})</span>}
+          <span className="row-name">{name}</span>{' '}
+          {me?.person?.id === person.id && <span className="quiet">({words.you})</span>}
           {person.email && <span className="sub">{person.email}</span>}
         </th>
         <td data-of={columns.role}>
@@ -57,9 +58,4 @@ export function PersonLine(props: { person: Person; vessels: readonly VesselName
       )}
     </>
   );
-}
-
-function forWhich(vesselIds: readonly string[] | undefined, vessels: readonly VesselName[]): string {
-  if (!vesselIds) return words.whole;
-  return inAList(vesselIds.map((id) => vessels.find((vessel) => vessel.id === id)?.name ?? words.unknownVessel));
 }

@@ -21,6 +21,7 @@ export const strings = {
     rules: 'Rules',
     season: 'Season',
     people: 'People',
+    keys: 'Keys',
     account: 'Your account',
   },
   morePages: 'More',

@@ -1,11 +1,12 @@
 /** What only an administrator at the machine does: organisations, keys and sign-in links. Uses the owner's pool. */
-import { insertApiKey, insertSignInLink, type NewSecret, revokeApiKey } from '@garboard/db/organisation/credentials.ts';
+import { insertApiKey, lockApiKey, revokeApiKey } from '@garboard/db/api-key/api-keys.ts';
+import { insertSignInLink } from '@garboard/db/organisation/credentials.ts';
 import {
   findOrganisationsByName,
   insertOrganisation,
   type OrganisationRecord,
 } from '@garboard/db/organisation/organisations.ts';
-import { mintToken, type Token, type TokenKind } from '@garboard/db/organisation/token.ts';
+import { endOf, mintToken, type Token, type TokenKind } from '@garboard/db/organisation/token.ts';
 import type { Db } from '@garboard/db/pool.ts';
 import { inOrganisation, type Scoped, wholeFleet } from '@garboard/db/scope.ts';
 import { isTimeZone } from '@garboard/domain/calendar/day-in-zone.ts';
@@ -48,18 +49,29 @@ export type NewSignInLink = Credential & { readonly personId: string };
 
 /** Answers with the key's text, which is stored nowhere and shown only this once. */
 export function createApiKey(owner: Db, { role, name, ...key }: NewApiKey): Promise<string> {
-  return mint(owner, 'api_key', key, { role, name }, (tx, secret) => insertApiKey(tx, { ...secret, role, name }));
+  return mint(owner, 'api_key', key, { role, name }, (tx, token) =>
+    insertApiKey(tx, token, {
+      ...{ id: token.id, name, role, vesselIds: 'all', permissions: 'all', endsWith: endOf(token.text), madeBy: null },
+      createdAt: key.now.toISOString(),
+      expiresAt: key.expiresAt.toISOString(),
+      ...{ previousUntil: null, lastUsedAt: null, revokedAt: null, version: 1 },
+    }),
+  );
 }
 
 /** Answers with the link's token. It signs the person in, once. */
 export function createSignInLink(owner: Db, { personId, ...link }: NewSignInLink): Promise<string> {
-  return mint(owner, 'sign_in_link', link, { personId }, (tx, secret) => insertSignInLink(tx, { ...secret, personId }));
+  return mint(owner, 'sign_in_link', link, { personId }, (tx, token) =>
+    insertSignInLink(tx, { token, now: link.now, expiresAt: link.expiresAt, personId }),
+  );
 }
 
 /** `false` when there is no such key, or it is revoked already. */
 export function revokeKey(owner: Db, { organisationId, id }: Token, now: Date): Promise<boolean> {
   return inOrganisation(owner, wholeFleet(organisationId), async (tx) => {
-    if (!(await revokeApiKey(tx, id, now))) return false;
+    const key = await lockApiKey(tx, id);
+    if (!key || key.revokedAt) return false;
+    await revokeApiKey(tx, key, now);
     const change = {
       verb: 'revoke_api_key',
       subject: 'api_key',
@@ -72,7 +84,7 @@ export function revokeKey(owner: Db, { organisationId, id }: Token, now: Date): 
   });
 }
 
-type Insert = (tx: Scoped, secret: NewSecret) => Promise<void>;
+type Insert = (tx: Scoped, token: ReturnType<typeof mintToken>) => Promise<void>;
 
 async function mint(
   owner: Db,
@@ -83,7 +95,7 @@ async function mint(
 ): Promise<string> {
   const token = mintToken(kind, organisationId, newId(now));
   await inOrganisation(owner, wholeFleet(organisationId), async (tx) => {
-    await insert(tx, { token, now, expiresAt });
+    await insert(tx, token);
     audit(asUpkeep(owner, tx, organisationId, now), {
       verb: `create_${kind}`,
       subject: 'api_key',

@@ -120,6 +120,90 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/api-keys": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List the keys of programs
+         * @description The latest first, with those that are revoked or have run out. For `owner` and `manager`.
+         */
+        get: operations["listApiKeys"];
+        put?: never;
+        /**
+         * Make a key for a program
+         * @description For `owner` and `manager`; nobody makes a key that may more than they may themselves. The answer tells the text of the key, this once.
+         */
+        post: operations["makeApiKey"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/api-keys/{keyId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read one key
+         * @description What it may do, until when, and when it was last used; never its text. For `owner` and `manager`.
+         */
+        get: operations["getApiKey"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/api-keys/{keyId}/renewal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Give a key a new text
+         * @description The text before works beside it for the hours asked for, so that no program has to stop; never longer than it was made for. The answer tells the new text, this once. `If-Match` is required.
+         */
+        post: operations["renewApiKey"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/api-keys/{keyId}/revocation": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Revoke a key
+         * @description The next request with it, old text or new, is refused like one with a key that never was. `If-Match` is required.
+         */
+        post: operations["revokeApiKey"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/audit": {
         parameters: {
             query?: never;
@@ -1341,6 +1425,129 @@ export interface components {
             /** @description The item’s, as they stand after the answer. */
             obligations: components["schemas"]["Obligation"][];
         };
+        /**
+         * @example {
+         *       "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e",
+         *       "name": "tide board in the office",
+         *       "role": "surveyor",
+         *       "permissions": [
+         *         "read",
+         *         "record_facts"
+         *       ],
+         *       "endsWith": "x3Qw",
+         *       "madeBy": "person:5a0c9b2e-0f6b-4a53-9c35-0d8f5b7e2a11",
+         *       "createdAt": "2026-11-25T08:12:00Z",
+         *       "expiresAt": "2027-05-31T21:59:59Z",
+         *       "version": 1
+         *     }
+         */
+        ApiKey: {
+            createdAt: components["schemas"]["Instant"];
+            /** @description The last characters of its text, to tell keys apart. */
+            endsWith?: string;
+            expiresAt: components["schemas"]["Instant"];
+            id: components["schemas"]["Id"];
+            /**
+             * Format: date-time
+             * @description To the minute; absent while it never was.
+             * @example 2026-11-25T08:12:00Z
+             */
+            lastUsedAt?: string;
+            /** @description The credential that made it; absent where it was made at the machine. */
+            madeBy?: string;
+            name: string;
+            permissions?: components["schemas"]["KeyPermissions"];
+            /**
+             * Format: date-time
+             * @description Until then the text before the present one works too.
+             * @example 2026-11-25T08:12:00Z
+             */
+            previousUntil?: string;
+            revokedAt?: components["schemas"]["Instant"];
+            role: components["schemas"]["RoleCode"];
+            /** @description Its `ETag`. */
+            version: number;
+            vesselIds?: components["schemas"]["VesselIds"];
+        };
+        ApiKeyPage: {
+            items: components["schemas"]["ApiKey"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+        };
+        /**
+         * @example {
+         *       "overlapHours": 24,
+         *       "expiresAt": "2027-05-31T21:59:59Z"
+         *     }
+         */
+        ApiKeyRenewal: {
+            /**
+             * Format: date-time
+             * @description At most 366 days ahead.
+             * @example 2026-11-25T08:12:00Z
+             */
+            expiresAt: string;
+            /**
+             * @description How long the text before works too; 0: it is over at once.
+             * @default 24
+             */
+            overlapHours: number;
+        };
+        /**
+         * @example {
+         *       "reason": "It stood in a script that was published."
+         *     }
+         */
+        ApiKeyRevocation: {
+            reason?: string;
+        };
+        /**
+         * @example {
+         *       "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e",
+         *       "name": "tide board in the office",
+         *       "role": "surveyor",
+         *       "permissions": [
+         *         "read",
+         *         "record_facts"
+         *       ],
+         *       "endsWith": "x3Qw",
+         *       "madeBy": "person:5a0c9b2e-0f6b-4a53-9c35-0d8f5b7e2a11",
+         *       "createdAt": "2026-11-25T08:12:00Z",
+         *       "expiresAt": "2027-05-31T21:59:59Z",
+         *       "version": 1,
+         *       "key": "gbk_…"
+         *     }
+         */
+        ApiKeyWithText: {
+            createdAt: components["schemas"]["Instant"];
+            /** @description The last characters of its text, to tell keys apart. */
+            endsWith?: string;
+            expiresAt: components["schemas"]["Instant"];
+            id: components["schemas"]["Id"];
+            /** @description The text to send as `Authorization: Bearer …`. Told only this once: a repeat does not have it. */
+            key?: string;
+            /**
+             * Format: date-time
+             * @description To the minute; absent while it never was.
+             * @example 2026-11-25T08:12:00Z
+             */
+            lastUsedAt?: string;
+            /** @description The credential that made it; absent where it was made at the machine. */
+            madeBy?: string;
+            name: string;
+            permissions?: components["schemas"]["KeyPermissions"];
+            /**
+             * Format: date-time
+             * @description Until then the text before the present one works too.
+             * @example 2026-11-25T08:12:00Z
+             */
+            previousUntil?: string;
+            revokedAt?: components["schemas"]["Instant"];
+            role: components["schemas"]["RoleCode"];
+            /** @description Its `ETag`. */
+            version: number;
+            vesselIds?: components["schemas"]["VesselIds"];
+        };
         Attribute: {
             choices?: {
                 value: string;
@@ -2415,6 +2622,8 @@ export interface components {
             /** @description Asks for the next page; `null` at the end. */
             nextCursor: string | null;
         };
+        /** @description Of what its role may, these alone. Absent: all of it. `read` is always among them. */
+        KeyPermissions: components["schemas"]["PermissionCode"][];
         Meaning: {
             code: string;
             /** @enum {string} */
@@ -2457,6 +2666,29 @@ export interface components {
          * @example 04-01
          */
         MonthDay: string;
+        /**
+         * @example {
+         *       "name": "tide board in the office",
+         *       "role": "surveyor",
+         *       "permissions": [
+         *         "read",
+         *         "record_facts"
+         *       ],
+         *       "expiresAt": "2027-05-31T21:59:59Z"
+         *     }
+         */
+        NewApiKey: {
+            /**
+             * Format: date-time
+             * @description At most 366 days ahead.
+             * @example 2026-11-25T08:12:00Z
+             */
+            expiresAt: string;
+            name: string;
+            permissions?: components["schemas"]["KeyPermissions"];
+            role: components["schemas"]["RoleCode"];
+            vesselIds?: components["schemas"]["VesselIds"];
+        };
         /**
          * @example {
          *       "fact": "serviced",
@@ -3639,7 +3871,7 @@ export interface components {
          * @description One thing that a role may or may not do.
          * @enum {string}
          */
-        PermissionCode: "read" | "record_facts" | "keep_register" | "keep_rules" | "manage_people" | "read_audit" | "keep_organisation";
+        PermissionCode: "read" | "record_facts" | "keep_register" | "keep_rules" | "manage_people" | "read_audit" | "keep_keys" | "keep_organisation";
         /**
          * @example {
          *       "id": "5a0c9b2e-0f6b-4a53-9c35-0d8f5b7e2a11",
@@ -5156,6 +5388,732 @@ export interface operations {
             };
             /** @description No such thing here (`/problems/not-found`). */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listApiKeys: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of keys. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ApiKeyPage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    makeApiKey: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewApiKey"];
+            };
+        };
+        responses: {
+            /** @description The key, with its text. */
+            201: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ApiKeyWithText"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    getApiKey: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                keyId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The key. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ApiKey"];
+                };
+            };
+            /** @description The reader has this version already (`If-None-Match`). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    renewApiKey: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                keyId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ApiKeyRenewal"];
+            };
+        };
+        responses: {
+            /** @description The key, with its new text. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ApiKeyWithText"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    revokeApiKey: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                keyId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ApiKeyRevocation"];
+            };
+        };
+        responses: {
+            /** @description The key as revoked. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ApiKey"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
                 headers: {
                     [name: string]: unknown;
                 };

@@ -9,7 +9,16 @@ export const RoleCode = z.enum(['owner', 'manager', 'surveyor', 'yard', 'viewer'
 export type RoleCode = z.infer<typeof RoleCode>;
 
 export const PermissionCode = z
-  .enum(['read', 'record_facts', 'keep_register', 'keep_rules', 'manage_people', 'read_audit', 'keep_organisation'])
+  .enum([
+    'read',
+    'record_facts',
+    'keep_register',
+    'keep_rules',
+    'manage_people',
+    'read_audit',
+    'keep_keys',
+    'keep_organisation',
+  ])
   .meta({ id: 'PermissionCode', description: 'One thing that a role may or may not do.' });
 
 export const VesselIds = z

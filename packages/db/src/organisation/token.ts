@@ -27,6 +27,9 @@ export function mintToken(kind: TokenKind, organisationId: string, id: string): 
   };
 }
 
+/** What tells one key from another without opening anything: the last of its text. House convention, no source. */
+export const endOf = (text: string) => text.slice(-4);
+
 /** `null` for anything that is not the text of a token. Says nothing about whether it is still good. */
 export function readToken(text: string): Token | null {
   const kind = (Object.keys(PREFIX) as TokenKind[]).find((each) => text.startsWith(PREFIX[each]));

@@ -47,8 +47,8 @@ describe('the last owner', () => {
 
 describe('the table of roles', () => {
   it('lets owners do everything and viewers only read', () => {
-    expect(permissionsOf('owner')).toEqual(PERMISSIONS);
-    expect(permissionsOf('viewer')).toEqual(['read']);
+    expect(permissionsOf({ role: 'owner' })).toEqual(PERMISSIONS);
+    expect(permissionsOf({ role: 'viewer' })).toEqual(['read']);
   });
 
   it('narrows from owner to viewer: nobody may what the one before may not', () => {

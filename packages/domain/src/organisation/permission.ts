@@ -10,6 +10,7 @@ export type Permission =
   | 'keep_rules'
   | 'manage_people'
   | 'read_audit'
+  | 'keep_keys'
   | 'keep_organisation';
 
 type Entry = { readonly roles: readonly Role[]; readonly words: string };
@@ -28,6 +29,7 @@ const TABLE: Record<Permission, Entry> = {
   keep_rules: { roles: ['owner', 'manager'], words: 'keep the organisation’s own rules' },
   manage_people: { roles: ['owner', 'manager'], words: 'invite people, change what they may, and remove them' },
   read_audit: { roles: ['owner', 'manager'], words: 'read who changed what' },
+  keep_keys: { roles: ['owner', 'manager'], words: 'make, renew and revoke the keys of programs' },
   keep_organisation: { roles: ['owner'], words: 'change the organisation’s name and time zone' },
 };
 
@@ -37,5 +39,13 @@ export function may(role: Role, permission: Permission): boolean {
   return TABLE[permission].roles.includes(role);
 }
 
-export const permissionsOf = (role: Role): Permission[] => PERMISSIONS.filter((permission) => may(role, permission));
+/** What a credential may: all that its role may, or of that only some. */
+export type Rights = { readonly role: Role; readonly only?: readonly Permission[] };
+
+export function allows({ role, only }: Rights, permission: Permission): boolean {
+  return may(role, permission) && (only?.includes(permission) ?? true);
+}
+
+export const permissionsOf = (rights: Rights): Permission[] =>
+  PERMISSIONS.filter((permission) => allows(rights, permission));
 export const wordsOf = (permission: Permission): string => TABLE[permission].words;
