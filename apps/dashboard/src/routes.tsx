@@ -8,6 +8,8 @@ import {
   stringifySearchWith,
 } from '@tanstack/react-router';
 import { KeysPage } from './api-key/keys-page.tsx';
+import { ChangesPage } from './audit/changes-page.tsx';
+import { readChangesSearch } from './audit/changes-search.ts';
 import { DuePage } from './due-list/due-page.tsx';
 import { readDueSearch } from './due-list/due-search.ts';
 import { FleetPage } from './fleet/fleet-page.tsx';
@@ -136,6 +138,12 @@ const invitation = createRoute({
 });
 const people = createRoute({ getParentRoute, path: '/people', component: PeoplePage });
 const keys = createRoute({ getParentRoute, path: '/keys', component: KeysPage });
+const changes = createRoute({
+  getParentRoute,
+  path: '/changes',
+  validateSearch: readChangesSearch,
+  component: ChangesPage,
+});
 const account = createRoute({ getParentRoute, path: '/account', component: AccountPage });
 const season = createRoute({ getParentRoute, path: '/season', component: SeasonPage });
 
@@ -158,6 +166,7 @@ export const router = createRouter({
     season,
     people,
     keys,
+    changes,
     account,
     signIn,
     signUp,

@@ -191,6 +191,14 @@ const SCREENS: Record<string, (page: Page, fleet: Fleet) => Promise<void>> = {
     await page.getByRole('button', { name: 'Renew tide board' }).first().click();
     await page.getByLabel('The old text works').waitFor();
   },
+  changes: async (page, { kittiwakeId }) => {
+    await page.goto(`${app.address()}/changes?vessel=${kittiwakeId}`);
+    await page
+      .getByRole('button', { name: /^Before and after: recorded a fact/ })
+      .first()
+      .click();
+    await page.locator('.differences').waitFor();
+  },
   account: async (page) => {
     await page.goto(`${app.address()}/account`);
     await page.getByText('this browser').waitFor();

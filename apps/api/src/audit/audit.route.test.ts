@@ -60,6 +60,18 @@ describe('GET /v1/audit', () => {
     });
   });
 
+  it('tells of one vessel all that concerns her and what is aboard, and nothing of another', async () => {
+    const { owner, ctx, vessel, item } = await aStory();
+    const other = await aVessel(ctx, [], 'Avocet', {});
+    await anItem(ctx, other.id, 'gas_hose');
+
+    const told = await read(owner, `?vesselId=${vessel.id}`);
+
+    expect(told.map(({ verb }) => verb)).toEqual(['change_vessel', 'record_fact', 'add_item', 'create_vessel']);
+    expect(new Set(told.map(({ about }) => about.vesselId))).toEqual(new Set([vessel.id]));
+    expect(told.some(({ about }) => about.itemId === item.id)).toBe(true);
+  });
+
   it('takes filters together: the thing, who, how, and the days in the organisation’s own zone', async () => {
     const { owner, ctx, vessel } = await aStory();
     const at = (text: string) => ({ ...ctx, now: new Date(text) });

@@ -16,6 +16,7 @@ import { ofWholeFleet } from './whole-fleet.ts';
 const filters = {
   subject: Subject.optional().meta({ description: 'Only changes of such things: `vessel`, `item`, `fact`, …' }),
   subjectId: Id.optional().meta({ description: 'Only changes of this one thing.' }),
+  vesselId: Id.optional().meta({ description: 'Only changes of this vessel and of what is aboard.' }),
   actor: ActorText.optional().meta({ description: 'Only what this person or key did, `kind:id` as in `actor`.' }),
   verb: Verb.optional().meta({ description: 'Only what was done in this way.' }),
   from: AskedDay.optional().meta({ description: 'From this day on, in the organisation’s time zone.' }),

@@ -75,9 +75,7 @@ export function NewKeyForm({ onMade }: { onMade: (key: WithText) => void }) {
         <ActsField role={granted.role} acts={acts} onChange={(next) => setDraft({ ...draft, acts: next })} />
         <TermField id="key-expiresAt" days={days} onChange={(next) => setDraft({ ...draft, days: next })} />
         <p className="acts">
-          <button type="submit" className="first">
-            {strings.make}
-          </button>
+          <button type="submit">{strings.make}</button>
         </p>
       </form>
     </section>

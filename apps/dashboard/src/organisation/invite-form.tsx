@@ -45,9 +45,7 @@ export function InviteForm({ onTold }: { onTold: (words: string) => void }) {
       />
       <GrantFields id="invite" granted={granted} faults={faults.at} onChange={setGranted} />
       <p className="acts">
-        <button type="submit" className="first">
-          {words.send}
-        </button>
+        <button type="submit">{words.send}</button>
       </p>
     </form>
   );

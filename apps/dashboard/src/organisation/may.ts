@@ -11,6 +11,7 @@ const ROLES_THAT_MAY = {
   keepRules: ['owner', 'manager'],
   managePeople: ['owner', 'manager'],
   keepKeys: ['owner', 'manager'],
+  readAudit: ['owner', 'manager'],
 } as const satisfies Record<string, readonly Role[]>;
 
 export type May = { readonly [Act in keyof typeof ROLES_THAT_MAY]: boolean };
@@ -26,5 +27,6 @@ export function useMay(): May {
     keepRules: may('keepRules'),
     managePeople: may('managePeople'),
     keepKeys: may('keepKeys'),
+    readAudit: may('readAudit'),
   };
 }

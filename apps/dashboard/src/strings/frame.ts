@@ -22,6 +22,7 @@ export const strings = {
     season: 'Season',
     people: 'People',
     keys: 'Keys',
+    changes: 'Changes',
     account: 'Your account',
   },
   morePages: 'More',

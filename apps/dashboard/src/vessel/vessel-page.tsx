@@ -4,6 +4,7 @@ import { isStatus } from '@garboard/client/api-problem.ts';
 import { useQueries } from '@tanstack/react-query';
 import { getRouteApi } from '@tanstack/react-router';
 import { whyItFailed } from '../api/why-it-failed.ts';
+import { ChangesLink } from '../audit/changes-link.tsx';
 import { type DueRow, vesselDueQuery } from '../due-list/due.query.ts';
 import { NotHere } from '../frame/not-here.tsx';
 import type { Item } from '../item/item.query.ts';
@@ -42,6 +43,7 @@ export function VesselPage() {
       <VesselHeader vessel={vessel.data} rows={due.data} search={search} />
       <Identifiers vessel={vessel.data} />
       <Body vesselId={vesselId} items={items.data} rows={due.data} search={search} onOpen={onOpen} />
+      <ChangesLink vesselId={vesselId} />
     </>
   );
 }

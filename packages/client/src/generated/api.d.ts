@@ -6189,6 +6189,8 @@ export interface operations {
                 to?: string;
                 /** @description Only what was done in this way. */
                 verb?: string;
+                /** @description Only changes of this vessel and of what is aboard. */
+                vesselId?: string;
             };
             header?: never;
             path?: never;

@@ -7,6 +7,8 @@ import type { Scoped } from '../scope.ts';
 export type AuditFilter = {
   readonly subject?: string;
   readonly subjectId?: string;
+  /** The vessel herself and all that is aboard. */
+  readonly vesselId?: string;
   /** `kind:id`. */
   readonly actor?: string;
   readonly verb?: string;
@@ -64,15 +66,24 @@ export async function listAudit(
 }
 
 function conditionsOf(filter: AuditFilter, before?: string): RawBuilder<unknown>[] {
-  const { subject, subjectId, actor, verb, from, to } = filter;
+  const { subject, subjectId, vesselId, actor, verb, from, to } = filter;
   const zone = sql`(select time_zone from organisation)`;
   return [
     ...(subject ? [sql`subject = ${subject}`] : []),
     ...(subjectId ? [sql`subject_id = ${subjectId}::uuid`] : []),
+    ...(vesselId ? [aboutVessel(vesselId)] : []),
     ...(actor ? [sql`actor = ${actor}`] : []),
     ...(verb ? [sql`verb = ${verb}`] : []),
     ...(from ? [sql`at >= ${from}::date::timestamp at time zone ${zone}`] : []),
     ...(to ? [sql`at < (${to}::date + 1)::timestamp at time zone ${zone}`] : []),
     ...(before ? [sql`id < ${before}::uuid`] : []),
   ];
+}
+
+/** As the names beside a row are found: by what the row is about, or by the thing it speaks of. */
+function aboutVessel(vesselId: string): RawBuilder<unknown> {
+  const aboard = sql`(select id from item where vessel_id = ${vesselId}::uuid)`;
+  const told = sql`coalesce(after, before)`;
+  return sql`(subject_id = ${vesselId}::uuid or ${told} ->> 'vesselId' = ${vesselId}
+              or (subject = 'item' and subject_id in ${aboard}) or (${told} ->> 'itemId')::uuid in ${aboard})`;
 }
