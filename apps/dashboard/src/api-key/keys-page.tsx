@@ -51,7 +51,7 @@ function List({ keys, onShown, onTold }: ListProps) {
   const { name, may, until, used } = strings.columns;
   return (
     <div className="scrolls">
-      <table className="keys">
+      <table className="keys ledger">
         <caption className="out-of-sight">{strings.caption}</caption>
         <thead>
           <tr>

@@ -62,7 +62,7 @@ function List({ changes }: { changes: readonly Change[] }) {
   const { when, who, what, about } = strings.columns;
   return (
     <div className="scrolls">
-      <table className="changes">
+      <table className="changes ledger">
         <caption className="out-of-sight">{strings.caption}</caption>
         <thead>
           <tr>

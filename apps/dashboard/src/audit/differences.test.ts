@@ -7,12 +7,11 @@ it('tells only what differs, by its name in words', () => {
   ).toEqual([{ property: 'rig', before: 'sloop', after: 'ketch' }]);
 });
 
-it('reads lists, parts, yes and no, and what is not there', () => {
+it('reads lists, parts, yes and no; what was never there is no difference', () => {
   const after = { schemes: ['solas', 'own'], identifiers: { mmsi: '232123456' }, planned: false, note: null };
   expect(differences(undefined, after)).toEqual([
     { property: 'schemes', before: '–', after: 'solas, own' },
     { property: 'identifiers', before: '–', after: 'mmsi 232123456' },
     { property: 'planned', before: '–', after: 'no' },
-    { property: 'note', before: '–', after: '–' },
   ]);
 });

@@ -4,8 +4,8 @@ import { strings } from '../strings/audit.ts';
 export type Difference = { readonly property: string; readonly before: string; readonly after: string };
 type Values = Readonly<Record<string, unknown>> | undefined;
 
-/** Versions count themselves; they say nothing of what was changed. */
-const ASIDE = new Set(['version']);
+/** Said by the line itself: what it is about, when, and by whom. */
+const ASIDE = new Set(['version', 'id', 'itemId', 'vesselId', 'organisationId', 'recordedAt', 'recordedBy']);
 
 export function differences(before: Values, after: Values): Difference[] {
   const properties = [...new Set([...Object.keys(before ?? {}), ...Object.keys(after ?? {})])];
@@ -17,7 +17,8 @@ export function differences(before: Values, after: Values): Difference[] {
       property: inWords(property),
       before: valueInWords(before?.[property]),
       after: valueInWords(after?.[property]),
-    }));
+    }))
+    .filter((told) => told.before !== told.after);
 }
 
 /** `builtYear` reads "built year". */

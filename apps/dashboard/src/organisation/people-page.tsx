@@ -35,7 +35,7 @@ function List({ people, onTold }: { people: readonly Person[]; onTold: (words: s
   const { data: vessels = [] } = useQuery(vesselNamesQuery());
   return (
     <div className="scrolls">
-      <table className="people">
+      <table className="people ledger">
         <caption className="out-of-sight">{words.caption}</caption>
         <thead>
           <tr>
