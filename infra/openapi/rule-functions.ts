@@ -6,6 +6,8 @@ type Operation = {
   readonly operationId: string;
   /** A question that needs a body. That it writes nothing is tested on the running program. */
   readonly 'x-reads-only'?: true;
+  /** The body carries what is the credential elsewhere. */
+  readonly 'x-secret-in-body'?: true;
   readonly security?: readonly unknown[];
   readonly parameters?: readonly Parameter[];
   readonly requestBody?: unknown;
@@ -35,7 +37,7 @@ export function refusesWell({ responses }: Operation): Said {
 }
 
 export function guarded(operation: Operation): Said {
-  if (operation['x-reads-only']) return [];
+  if (operation['x-reads-only'] || operation['x-secret-in-body']) return [];
   return say(
     (operation.security ?? []).length === 0 && 'must ask for a credential',
     ...misses(operation, '401', '403'),

@@ -633,6 +633,46 @@ create policy own_organisation on season
   with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
 grant insert, select, update on season to garboard_app;
 
+create table share_link (
+  organisation_id uuid not null,
+  id uuid not null,
+  label text not null,
+  vessel_ids uuid[],
+  shows_value boolean not null,
+  secret_hash bytea not null,
+  made_by text not null,
+  created_at timestamp with time zone not null,
+  expires_at timestamp with time zone not null,
+  revoked_at timestamp with time zone,
+  version integer not null default 1,
+  constraint share_link_pkey PRIMARY KEY (organisation_id, id),
+  constraint share_link_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id),
+  constraint share_link_vessel_ids_check CHECK ((cardinality(vessel_ids) > 0))
+);
+alter table share_link enable row level security;
+alter table share_link force row level security;
+create policy own_organisation on share_link
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select, update on share_link to garboard_app;
+
+create table share_view (
+  organisation_id uuid not null,
+  id uuid not null,
+  link_id uuid not null,
+  at timestamp with time zone not null,
+  user_agent text,
+  constraint share_view_pkey PRIMARY KEY (organisation_id, id),
+  constraint share_view_organisation_id_link_id_fkey FOREIGN KEY (organisation_id, link_id) REFERENCES share_link(organisation_id, id)
+);
+CREATE INDEX share_view_of_link ON public.share_view USING btree (organisation_id, link_id, at DESC);
+alter table share_view enable row level security;
+alter table share_view force row level security;
+create policy own_organisation on share_view
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select on share_view to garboard_app;
+
 create table sign_in_link (
   organisation_id uuid not null,
   id uuid not null,

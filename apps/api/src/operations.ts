@@ -68,6 +68,12 @@ import { listSavedViewsRoute } from './saved-view/list-saved-views.route.ts';
 import { removeViewRoute, restoreViewRoute } from './saved-view/remove-view.route.ts';
 import { saveViewRoute } from './saved-view/save-view.route.ts';
 import { searchRoute } from './search/search.route.ts';
+import { getShareLinkRoute } from './share/get-share-link.route.ts';
+import { listLooksRoute } from './share/list-looks.route.ts';
+import { listShareLinksRoute } from './share/list-share-links.route.ts';
+import { lookAtSharedRoute } from './share/look-at-shared.route.ts';
+import { makeShareLinkRoute } from './share/make-share-link.route.ts';
+import { revokeShareLinkRoute } from './share/revoke-share-link.route.ts';
 import { changeVesselRoute } from './vessel/change-vessel.route.ts';
 import { createVesselRoute } from './vessel/create-vessel.route.ts';
 import { getVesselRoute } from './vessel/get-vessel.route.ts';
@@ -143,6 +149,12 @@ export const OPERATIONS = [
   previewInvitationRoute,
   acceptInvitationRoute,
   leaveOrganisationRoute,
+  listShareLinksRoute,
+  makeShareLinkRoute,
+  getShareLinkRoute,
+  listLooksRoute,
+  revokeShareLinkRoute,
+  lookAtSharedRoute,
   listKeysRoute,
   makeKeyRoute,
   getKeyRoute,

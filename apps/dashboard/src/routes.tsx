@@ -44,6 +44,8 @@ import { NoticePage } from './safety-notice/notice-page.tsx';
 import { readAnswerSearch, readNoticesSearch } from './safety-notice/notice-search.ts';
 import { NoticesPage } from './safety-notice/notices-page.tsx';
 import { ViewPage } from './saved-view/view-page.tsx';
+import { SharedPage } from './share/shared-page.tsx';
+import { SharesPage } from './share/shares-page.tsx';
 import { ChangeVesselPage } from './vessel/change-vessel-page.tsx';
 import { NewVesselPage } from './vessel/new-vessel-page.tsx';
 import { VesselPage } from './vessel/vessel-page.tsx';
@@ -144,6 +146,14 @@ const changes = createRoute({
   validateSearch: readChangesSearch,
   component: ChangesPage,
 });
+const shares = createRoute({
+  getParentRoute,
+  path: '/shares',
+  validateSearch: ({ vessel }: Record<string, unknown>): { vessel?: string } =>
+    typeof vessel === 'string' ? { vessel } : {},
+  component: SharesPage,
+});
+const shared = createRoute({ getParentRoute, path: '/shared', staticData: outside, component: SharedPage });
 const account = createRoute({ getParentRoute, path: '/account', component: AccountPage });
 const season = createRoute({ getParentRoute, path: '/season', component: SeasonPage });
 
@@ -167,6 +177,8 @@ export const router = createRouter({
     people,
     keys,
     changes,
+    shares,
+    shared,
     account,
     signIn,
     signUp,

@@ -4,6 +4,7 @@ import type { ApiKeyTable, ApiKeyUseTable } from './api-key/tables.ts';
 import type { Instant, Json, MaybeInstant, MaybeJson } from './column.ts';
 import type { InvitationTable, MembershipTable } from './organisation/tables.ts';
 import type { FormerPlateTable, NoticeAnswerTable, SafetyNoticeTable } from './safety-notice/tables.ts';
+import type { ShareLinkTable, ShareViewTable } from './share/tables.ts';
 
 type Secret = {
   organisation_id: string;
@@ -190,6 +191,8 @@ export type Database = {
   organisation: { id: string; name: string; time_zone: string; created_at: Instant; version: Generated<number> };
   api_key: ApiKeyTable;
   api_key_use: ApiKeyUseTable;
+  share_link: ShareLinkTable;
+  share_view: ShareViewTable;
   sign_in_link: Secret & { person_id: string; used_at: MaybeInstant };
   membership: MembershipTable;
   invitation: InvitationTable;

@@ -91,6 +91,11 @@ const NEEDS: Record<string, Permission | null> = {
   withdrawInvitation: 'manage_people',
   acceptInvitation: null,
   leaveOrganisation: null,
+  listShareLinks: 'share',
+  makeShareLink: 'share',
+  getShareLink: 'share',
+  listLooksAtLink: 'share',
+  revokeShareLink: 'share',
   listApiKeys: 'keep_keys',
   makeApiKey: 'keep_keys',
   getApiKey: 'keep_keys',
@@ -132,6 +137,7 @@ describe('the access matrix', () => {
     expect(WITH_CREDENTIALS.map(({ operation }) => operation.operationId).sort()).toEqual(Object.keys(NEEDS).sort());
     expect(ALL.filter((asked) => !WITH_CREDENTIALS.includes(asked)).map(({ path }) => path)).toEqual([
       '/v1/invitations/preview',
+      '/v1/shared/look',
       '/healthz',
       '/readyz',
     ]);

@@ -153,6 +153,7 @@ const CONFLICTS: Record<string, string> = {
   leaveOrganisation: 'the last owner',
   eraseAccount: 'the last owner of an organisation',
   invitePerson: 'somebody who is here or invited already',
+  revokeShareLink: 'one that was revoked already',
   renewApiKey: 'one that was revoked',
   revokeApiKey: 'one that was revoked already',
   withdrawInvitation: 'one that was withdrawn already',
@@ -160,7 +161,7 @@ const CONFLICTS: Record<string, string> = {
 };
 
 /** Which operations look something up that their body names. */
-const LOOK_UP = ['acceptInvitation', 'previewInvitation', 'switchOrganisation'];
+const LOOK_UP = ['acceptInvitation', 'lookAtShared', 'previewInvitation', 'switchOrganisation'];
 
 /** What follows from what an operation takes. Whether a GET refuses a role is its own affair: the access matrix knows. */
 function possibleProblems(method: string, path: string, operation: Operation, told: Told): string[] {

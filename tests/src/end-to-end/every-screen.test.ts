@@ -199,6 +199,12 @@ const SCREENS: Record<string, (page: Page, fleet: Fleet) => Promise<void>> = {
       .click();
     await page.locator('.differences').waitFor();
   },
+  shares: async (page, { kittiwakeId }) => {
+    await page.goto(`${app.address()}/shares?vessel=${kittiwakeId}`);
+    await page.getByLabel('For whom, and what for').fill('insurer');
+    await page.getByRole('button', { name: 'Make the link' }).click();
+    await page.getByRole('heading', { name: 'The link for insurer' }).waitFor();
+  },
   account: async (page) => {
     await page.goto(`${app.address()}/account`);
     await page.getByText('this browser').waitFor();
@@ -217,6 +223,7 @@ const OUTSIDE: Record<string, readonly [string, string]> = {
   forgotten: ['/forgotten', 'A new password'],
   'new-password': ['/new-password/made-up', 'Set a new password'],
   'verify-address': ['/verify/made-up', 'Is this your address?'],
+  'shared-over': ['/shared#gbs_made-up', 'This link shows nothing any more'],
   'invitation-over': ['/invitation/made-up', 'This invitation does not open any more'],
 };
 

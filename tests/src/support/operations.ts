@@ -6,6 +6,7 @@
 import { makeKey } from '@garboard/actions/api-key/make-key.ts';
 import { invitePerson } from '@garboard/actions/organisation/invite-person.ts';
 import { saveView } from '@garboard/actions/saved-view/save-view.ts';
+import { makeShareLink } from '@garboard/actions/share/make-share-link.ts';
 import type { Operation } from '@garboard/api/openapi/conforms.test-support.ts';
 import type { Pools } from '@garboard/db/pool.ts';
 import { type Client, document } from './api.ts';
@@ -61,9 +62,12 @@ export async function thingsOf(client: Client, home?: Pools): Promise<Things> {
   const day = new Date(ctx.now.getTime() + 86_400_000);
   const wanted = { name: 'ours', role: 'viewer', vesselIds: 'all', permissions: 'all', expiresAt: day } as const;
   const { key } = accepted(await makeKey(ctx, wanted));
+  const shown = { label: 'ours', vesselIds: 'all', showsValue: false, expiresAt: day } as const;
+  const { link } = accepted(await makeShareLink(ctx, shown));
   return {
     vesselId: vessel.id,
     keyId: key.id,
+    linkId: link.id,
     itemId: item.id,
     overrideId: override.id,
     ...made,

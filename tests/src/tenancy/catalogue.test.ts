@@ -66,6 +66,8 @@ const OF_THE_ORGANISATION = [
   'safety_notice',
   'saved_view',
   'season',
+  'share_link',
+  'share_view',
   'sign_in_link',
 ];
 

@@ -2,7 +2,10 @@
  * The other half of the proof: with each policy opened, in a database of its own, there is a leak. A test that
  * found nothing then would prove nothing while the policies hold.
  */
+
 import { createSignInLink } from '@garboard/actions/organisation/administer.ts';
+import { lookAtShared } from '@garboard/actions/share/look-at-shared.ts';
+import { makeShareLink } from '@garboard/actions/share/make-share-link.ts';
 import { migrate } from '@garboard/db/migrate.ts';
 import { openPools, type Pools } from '@garboard/db/pool.ts';
 import { inOrganisation, type Scope, wholeFleet } from '@garboard/db/scope.ts';
@@ -10,7 +13,7 @@ import { sql } from 'kysely';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { createEmptyDatabase, type TestDatabase } from '../harness/test-database.ts';
 import { WITH_CREDENTIALS } from '../support/operations.ts';
-import { NOW } from '../support/organisation.ts';
+import { accepted, NOW } from '../support/organisation.ts';
 import { anItem, aVessel, state } from '../support/vessels.ts';
 import { aFleet, type Fleet, marksOf, tryEverything } from './two-fleets.ts';
 
@@ -36,7 +39,7 @@ afterAll(async () => {
   await database.drop();
 });
 
-/** A row in every table: two vessels with a statement each, everything that the API can write, and a link to sign in. */
+/** A row in every table: two vessels with a statement each, everything that the API can write, a link to sign in, and a look at one for outsiders. */
 async function fill(fleet: Fleet): Promise<void> {
   const { id, ctx } = fleet.organisation;
   for (const name of ['One', 'Two']) {
@@ -46,6 +49,9 @@ async function fill(fleet: Fleet): Promise<void> {
   }
   await tryEverything(own, WITH_CREDENTIALS, fleet, fleet);
   const expiresAt = new Date(NOW.getTime() + 1000);
+  const shown = { label: 'looked at', vesselIds: 'all', showsValue: false, expiresAt } as const;
+  const { text } = accepted(await makeShareLink(ctx(), shown));
+  await lookAtShared({ db: own.app, text: text ?? '', now: NOW, userAgent: null });
   await createSignInLink(own.owner, {
     organisationId: id,
     personId: String(fleet.things.personId),

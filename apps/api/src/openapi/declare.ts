@@ -93,6 +93,7 @@ export const RuleChangePath = z.object({ changeId: Id });
 export const NoticePath = z.object({ noticeId: Id });
 export const NoticeItemPath = z.object({ noticeId: Id, itemId: Id });
 export const PersonPath = z.object({ personId: Id });
+export const ShareLinkPath = z.object({ linkId: Id });
 export const ApiKeyPath = z.object({ keyId: Id });
 export const InvitationPath = z.object({ invitationId: Id });
 

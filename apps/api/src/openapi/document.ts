@@ -10,9 +10,10 @@ const TAGS = [
   { name: 'Catalogue', description: 'The rules with their sources, the kinds of item, the schemes.' },
   { name: 'Due list', description: 'What is out of date across the fleet, and why.' },
   { name: 'Items', description: 'Things aboard, the facts about them, and what follows from the facts.' },
+  { name: 'Keys', description: 'The keys of programs: what each may do, and until when.' },
+  { name: 'Links for outsiders', description: 'What is shown to somebody outside, until when, and who looked.' },
   { name: 'Organisations', description: 'The organisation one is at, and those one belongs to.' },
   { name: 'People', description: 'Who works in the organisation, what each may do, and invitations.' },
-  { name: 'Keys', description: 'The keys of programs: what each may do, and until when.' },
   {
     name: 'Safety notices',
     description: 'What makers and authorities say of certain things, which ones aboard they cover, and the answers.',

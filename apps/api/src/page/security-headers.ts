@@ -1,9 +1,10 @@
 /** What a browser may do with our pages: load from here, and nothing else. */
+import { createMiddleware } from 'hono/factory';
 import { secureHeaders } from 'hono/secure-headers';
 import type { Deps } from '../deps.ts';
 
 export function securityHeaders({ accounts }: Deps) {
-  return secureHeaders({
+  const headers = secureHeaders({
     contentSecurityPolicy: {
       defaultSrc: ["'self'"],
       imgSrc: ["'self'", 'data:'],
@@ -15,5 +16,10 @@ export function securityHeaders({ accounts }: Deps) {
     xFrameOptions: 'DENY',
     referrerPolicy: 'no-referrer',
     strictTransportSecurity: accounts?.cookie.secure ?? false,
+  });
+  return createMiddleware((c, next) => {
+    // What a fleet's house shows is for those who were let in or given a link, never for a search engine.
+    c.header('x-robots-tag', 'noindex, nofollow');
+    return headers(c, next);
   });
 }

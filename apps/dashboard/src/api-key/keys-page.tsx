@@ -7,11 +7,11 @@ import { useMay } from '../organisation/may.ts';
 import { strings } from '../strings/api-key.ts';
 import { Failed } from '../ui/failed.tsx';
 import { PageHeader } from '../ui/page-header.tsx';
+import { ShownOnce } from '../ui/shown-once.tsx';
 import { Waiting } from '../ui/waiting.tsx';
 import { type ApiKey, apiKeysQuery, type WithText } from './api-key.query.ts';
 import { KeyLine } from './key-line.tsx';
 import { NewKeyForm } from './new-key-form.tsx';
-import { ShownOnce } from './shown-once.tsx';
 import './api-key.css';
 
 export function KeysPage() {
@@ -29,7 +29,13 @@ function Keys() {
       <PageHeader title={strings.title}>
         <p>{strings.intro}</p>
       </PageHeader>
-      {shown?.key && <ShownOnce name={shown.name} text={shown.key} onShut={() => setShown(undefined)} />}
+      {shown?.key && (
+        <ShownOnce
+          words={{ ...strings, heading: strings.shown(shown.name), how: strings.shownHow }}
+          text={shown.key}
+          onShut={() => setShown(undefined)}
+        />
+      )}
       {isPending && <Waiting>{strings.waiting}</Waiting>}
       {!isPending && !data && <Failed what={strings.failed} why={whyItFailed(error)} again={refetch} />}
       {data?.length === 0 && (

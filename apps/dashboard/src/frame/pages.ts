@@ -33,6 +33,7 @@ export const PAGES: readonly PageEntry[] = [
   { to: '/rules', words: pages.rules, group: 'records' },
   { to: '/people', words: pages.people, group: 'house' },
   { to: '/keys', words: pages.keys, group: 'house', permission: 'keepKeys' },
+  { to: '/shares', words: pages.shares, group: 'house', permission: 'share' },
   { to: '/changes', words: pages.changes, group: 'house', permission: 'readAudit' },
   { to: '/season', words: pages.season, group: 'house', permission: 'keepRegister' },
   { to: '/account', words: pages.account, group: 'house' },

@@ -12,6 +12,7 @@ const ROLES_THAT_MAY = {
   managePeople: ['owner', 'manager'],
   keepKeys: ['owner', 'manager'],
   readAudit: ['owner', 'manager'],
+  share: ['owner', 'manager'],
 } as const satisfies Record<string, readonly Role[]>;
 
 export type May = { readonly [Act in keyof typeof ROLES_THAT_MAY]: boolean };
@@ -28,5 +29,6 @@ export function useMay(): May {
     managePeople: may('managePeople'),
     keepKeys: may('keepKeys'),
     readAudit: may('readAudit'),
+    share: may('share'),
   };
 }

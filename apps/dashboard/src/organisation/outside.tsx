@@ -5,9 +5,9 @@ import { PageHeader } from '../ui/page-header.tsx';
 import { ThemeSwitch } from '../ui/theme-switch.tsx';
 import './people.css';
 
-export function Outside(props: { title: string; how?: ReactNode; children?: ReactNode }) {
+export function Outside(props: { title: string; how?: ReactNode; wide?: true; children?: ReactNode }) {
   return (
-    <main className="signed-out" id="page">
+    <main className={props.wide ? 'signed-out wide' : 'signed-out'} id="page">
       <div className="scale-bar" aria-hidden="true" />
       <PageHeader title={props.title}>{props.how && <p>{props.how}</p>}</PageHeader>
       {props.children}

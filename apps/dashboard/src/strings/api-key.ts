@@ -8,6 +8,7 @@ export const permissionWords: Record<components['schemas']['PermissionCode'], st
   keep_rules: 'keep own rules',
   manage_people: 'manage people',
   read_audit: 'read who changed what',
+  share: 'show vessels to outsiders',
   keep_keys: 'keep keys',
   keep_organisation: 'keep the organisation',
 };

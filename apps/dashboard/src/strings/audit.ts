@@ -39,6 +39,8 @@ export const verbWords: Record<string, string> = {
   create_sign_in_link: 'made a sign-in link at the machine',
   renew_api_key: 'renewed a key',
   revoke_api_key: 'revoked a key',
+  make_share_link: 'made a link for an outsider',
+  revoke_share_link: 'revoked a link for an outsider',
 };
 
 export const subjectWords: Record<string, string> = {
@@ -56,7 +58,8 @@ export const subjectWords: Record<string, string> = {
   organisation: 'the organisation',
   invitation: 'invitations',
   person: 'people',
-  api_key: 'keys and links',
+  api_key: 'keys and sign-in links',
+  share_link: 'links for outsiders',
 };
 
 export const strings = {

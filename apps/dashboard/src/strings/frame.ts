@@ -22,6 +22,7 @@ export const strings = {
     season: 'Season',
     people: 'People',
     keys: 'Keys',
+    shares: 'Shown to outsiders',
     changes: 'Changes',
     account: 'Your account',
   },

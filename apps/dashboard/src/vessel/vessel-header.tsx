@@ -6,6 +6,7 @@ import { useMay } from '../organisation/may.ts';
 import { strings as changeStrings } from '../strings/change-vessel.ts';
 import { schemeWords } from '../strings/codes.ts';
 import { strings as itemStrings } from '../strings/item.ts';
+import { strings as shareStrings } from '../strings/share.ts';
 import { strings } from '../strings/vessel.ts';
 import { formatDay, readersToday } from '../ui/calendar.ts';
 import { inAList } from '../ui/number-words.ts';
@@ -44,6 +45,11 @@ function Acts({ vesselId, busy }: { vesselId: string; busy: boolean }) {
   const may = useMay();
   return (
     <>
+      {may.share && (
+        <Link to="/shares" search={{ vessel: vesselId }} className="button">
+          {shareStrings.showHer}
+        </Link>
+      )}
       {may.keepRegister && (
         <Link to="/vessels/$vesselId/change" params={{ vesselId }} className="button">
           {changeStrings.link}

@@ -1116,6 +1116,110 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/share-links": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List the links that outsiders have
+         * @description The latest first, with those that are revoked or have run out. For `owner` and `manager`.
+         */
+        get: operations["listShareLinks"];
+        put?: never;
+        /**
+         * Show vessels or the due list to an outsider
+         * @description Whoever has the link sees the particulars of these vessels and what is due aboard, as it stands when they look, and nothing else; without `vesselIds` that of the whole fleet. For `owner` and `manager`. The answer tells the text, this once.
+         */
+        post: operations["makeShareLink"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/share-links/{linkId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read one link
+         * @description What it shows, until when, and how often it was looked at; never its text. For `owner` and `manager`.
+         */
+        get: operations["getShareLink"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/share-links/{linkId}/looks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List when a link was looked at
+         * @description The latest first, with the browser as it called itself; no address is kept. For `owner` and `manager`.
+         */
+        get: operations["listLooksAtLink"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/share-links/{linkId}/revocation": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Revoke a link
+         * @description Whoever opens it next sees what they would see of one that never was. `If-Match` is required.
+         */
+        post: operations["revokeShareLink"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/shared/look": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Look at what a link shows
+         * @description For whoever has the link. Unknown, revoked and run out look alike. Each look is written down, so a repeat is another look and `Idempotency-Key` has no effect. The text goes in the body: an address is kept in too many places.
+         */
+        post: operations["lookAtShared"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/vessel-templates": {
         parameters: {
             query?: never;
@@ -2624,6 +2728,23 @@ export interface components {
         };
         /** @description Of what its role may, these alone. Absent: all of it. `read` is always among them. */
         KeyPermissions: components["schemas"]["PermissionCode"][];
+        /**
+         * @example {
+         *       "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e",
+         *       "at": "2026-11-26T09:00:00Z"
+         *     }
+         */
+        LookAtLink: {
+            at: components["schemas"]["Instant"];
+            id: components["schemas"]["Id"];
+            /** @description As the browser called itself. */
+            userAgent?: string;
+        };
+        LookAtLinkPage: {
+            items: components["schemas"]["LookAtLink"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+        };
         Meaning: {
             code: string;
             /** @enum {string} */
@@ -3208,6 +3329,28 @@ export interface components {
             page: "fleet" | "due";
             /** @description Whether everybody in the organisation sees it, or only whoever saved it. */
             shared: boolean;
+        };
+        /**
+         * @example {
+         *       "label": "the insurer, for the renewal",
+         *       "expiresAt": "2026-12-25T08:12:00Z"
+         *     }
+         */
+        NewShareLink: {
+            /**
+             * Format: date-time
+             * @description At most 366 days ahead.
+             * @example 2026-11-25T08:12:00Z
+             */
+            expiresAt: string;
+            /** @description For whom it is; the outsider reads it too. */
+            label: string;
+            /**
+             * @description Whether it shows what the vessels are worth.
+             * @default false
+             */
+            showsValue: boolean;
+            vesselIds?: components["schemas"]["VesselIds"];
         };
         /**
          * @example {
@@ -3871,7 +4014,7 @@ export interface components {
          * @description One thing that a role may or may not do.
          * @enum {string}
          */
-        PermissionCode: "read" | "record_facts" | "keep_register" | "keep_rules" | "manage_people" | "read_audit" | "keep_keys" | "keep_organisation";
+        PermissionCode: "read" | "record_facts" | "keep_register" | "keep_rules" | "manage_people" | "read_audit" | "share" | "keep_keys" | "keep_organisation";
         /**
          * @example {
          *       "id": "5a0c9b2e-0f6b-4a53-9c35-0d8f5b7e2a11",
@@ -4566,6 +4709,172 @@ export interface components {
             email: string;
             id: components["schemas"]["Id"];
             name: string;
+        };
+        /** @description A line of the due list, without the ids of the house. */
+        SharedDue: {
+            action: components["schemas"]["Action"];
+            /** @description Whole days to `overdueAfter`; negative when overdue. */
+            days?: number;
+            dueOn?: components["schemas"]["CalendarDay"];
+            overdueAfter?: components["schemas"]["CalendarDay"];
+            quantity: number;
+            reference: components["schemas"]["Source"];
+            sentence: string;
+            standing: components["schemas"]["StandingCode"];
+            suspendedFrom?: components["schemas"]["CalendarDay"];
+            thing: string;
+            vessel: string;
+            weight: components["schemas"]["WeightCode"];
+            zone?: string;
+        };
+        /**
+         * @example {
+         *       "token": "gbs_…"
+         *     }
+         */
+        SharedToken: {
+            /** @description What the address ends with. */
+            token: string;
+        };
+        /**
+         * @example {
+         *       "name": "Marsh Harrier",
+         *       "builtYear": 1998,
+         *       "schemes": [
+         *         "solas"
+         *       ]
+         *     }
+         */
+        SharedVessel: {
+            builtYear?: number;
+            homePort?: string;
+            hullMaterial?: string;
+            lengthOverallM?: number;
+            name: string;
+            rig?: string;
+            schemes: string[];
+            type?: string;
+            /**
+             * @description Only where whoever made the link chose to show it.
+             * @example {
+             *       "amount": "1234.50",
+             *       "currency": "EUR"
+             *     }
+             */
+            value?: {
+                amount: string;
+                currency: string;
+            };
+        };
+        /**
+         * @example {
+         *       "organisation": "Curlew Sailing School",
+         *       "label": "the insurer, for the renewal",
+         *       "asOf": "2026-11-25",
+         *       "expiresAt": "2026-12-25T08:12:00Z",
+         *       "wholeFleet": false,
+         *       "vessels": [
+         *         {
+         *           "name": "Marsh Harrier",
+         *           "builtYear": 1998,
+         *           "schemes": [
+         *             "solas"
+         *           ]
+         *         }
+         *       ],
+         *       "due": [],
+         *       "isCut": false
+         *     }
+         */
+        SharedView: {
+            asOf: components["schemas"]["CalendarDay"];
+            /** @description What has a date first, then what is suspended, then what has none. */
+            due: components["schemas"]["SharedDue"][];
+            expiresAt: components["schemas"]["Instant"];
+            /** @description There is more than a link shows: 200 of each. */
+            isCut: boolean;
+            label: string;
+            organisation: string;
+            vessels: components["schemas"]["SharedVessel"][];
+            wholeFleet: boolean;
+        };
+        /**
+         * @example {
+         *       "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e",
+         *       "label": "the insurer, for the renewal",
+         *       "vesselIds": [
+         *         "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a"
+         *       ],
+         *       "showsValue": false,
+         *       "madeBy": "person:5a0c9b2e-0f6b-4a53-9c35-0d8f5b7e2a11",
+         *       "createdAt": "2026-11-25T08:12:00Z",
+         *       "expiresAt": "2026-12-25T08:12:00Z",
+         *       "views": 0,
+         *       "version": 1
+         *     }
+         */
+        ShareLink: {
+            createdAt: components["schemas"]["Instant"];
+            expiresAt: components["schemas"]["Instant"];
+            id: components["schemas"]["Id"];
+            label: string;
+            lastViewedAt?: components["schemas"]["Instant"];
+            /** @description The credential that made it. */
+            madeBy: string;
+            revokedAt?: components["schemas"]["Instant"];
+            showsValue: boolean;
+            /** @description Its `ETag`. */
+            version: number;
+            vesselIds?: components["schemas"]["VesselIds"];
+            /** @description How often it was looked at. */
+            views: number;
+        };
+        ShareLinkPage: {
+            items: components["schemas"]["ShareLink"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+        };
+        /**
+         * @example {
+         *       "reason": "The renewal is through."
+         *     }
+         */
+        ShareLinkRevocation: {
+            reason?: string;
+        };
+        /**
+         * @example {
+         *       "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e",
+         *       "label": "the insurer, for the renewal",
+         *       "vesselIds": [
+         *         "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a"
+         *       ],
+         *       "showsValue": false,
+         *       "madeBy": "person:5a0c9b2e-0f6b-4a53-9c35-0d8f5b7e2a11",
+         *       "createdAt": "2026-11-25T08:12:00Z",
+         *       "expiresAt": "2026-12-25T08:12:00Z",
+         *       "views": 0,
+         *       "version": 1,
+         *       "token": "gbs_…"
+         *     }
+         */
+        ShareLinkWithText: {
+            createdAt: components["schemas"]["Instant"];
+            expiresAt: components["schemas"]["Instant"];
+            id: components["schemas"]["Id"];
+            label: string;
+            lastViewedAt?: components["schemas"]["Instant"];
+            /** @description The credential that made it. */
+            madeBy: string;
+            revokedAt?: components["schemas"]["Instant"];
+            showsValue: boolean;
+            /** @description What the address ends with: `/shared#…`, after the mark so that no server and no referrer gets to see it. Told only this once: a repeat does not have it. */
+            token?: string;
+            /** @description Its `ETag`. */
+            version: number;
+            vesselIds?: components["schemas"]["VesselIds"];
+            /** @description How often it was looked at. */
+            views: number;
         };
         /**
          * @example {
@@ -13376,6 +13685,789 @@ export interface operations {
             };
             /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
             403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listShareLinks: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of links. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShareLinkPage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    makeShareLink: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewShareLink"];
+            };
+        };
+        responses: {
+            /** @description The link, with its text. */
+            201: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShareLinkWithText"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    getShareLink: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                linkId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The link. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShareLink"];
+                };
+            };
+            /** @description The reader has this version already (`If-None-Match`). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listLooksAtLink: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                linkId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of looks. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LookAtLinkPage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    revokeShareLink: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                linkId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ShareLinkRevocation"];
+            };
+        };
+        responses: {
+            /** @description The link as revoked. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShareLink"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    lookAtShared: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SharedToken"];
+            };
+        };
+        responses: {
+            /** @description What it shows, as it stands now. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SharedView"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
                 headers: {
                     [name: string]: unknown;
                 };

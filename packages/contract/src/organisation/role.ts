@@ -16,6 +16,7 @@ export const PermissionCode = z
     'keep_rules',
     'manage_people',
     'read_audit',
+    'share',
     'keep_keys',
     'keep_organisation',
   ])

@@ -21,6 +21,7 @@ export type AuditRow = {
     | 'rule'
     | 'rule_change'
     | 'saved_view'
+    | 'share_link'
     | 'safety_notice'
     | 'notice_answer'
     | 'api_key'

@@ -1,12 +1,12 @@
 /**
- * Secrets that stand for somebody: API keys, sign-in links, invitations.
+ * Secrets that stand for somebody: API keys, sign-in links, invitations, links for outsiders.
  *
  * The text carries the organisation, so that the look-up itself happens inside that organisation's scope;
  * only a hash of the 256-bit secret is stored. A plain SHA-256 is enough for a secret nobody chose.
  */
 import { createHash, randomBytes, timingSafeEqual } from 'node:crypto';
 
-const PREFIX = { api_key: 'gbk_', sign_in_link: 'gbl_', invitation: 'gbi_' } as const;
+const PREFIX = { api_key: 'gbk_', sign_in_link: 'gbl_', invitation: 'gbi_', share_link: 'gbs_' } as const;
 export type TokenKind = keyof typeof PREFIX;
 
 export type Token = {
@@ -33,7 +33,7 @@ export const endOf = (text: string) => text.slice(-4);
 /** `null` for anything that is not the text of a token. Says nothing about whether it is still good. */
 export function readToken(text: string): Token | null {
   const kind = (Object.keys(PREFIX) as TokenKind[]).find((each) => text.startsWith(PREFIX[each]));
-  if (!kind || !/^gb[kli]_[A-Za-z0-9_-]{86}$/.test(text)) return null;
+  if (!kind || !/^gb[klis]_[A-Za-z0-9_-]{86}$/.test(text)) return null;
   const all = Buffer.from(text.slice(4), 'base64url');
   if (all.length !== BYTES) return null;
   return { kind, organisationId: uuid(all.subarray(0, 16)), id: uuid(all.subarray(16, 32)), secret: all.subarray(32) };

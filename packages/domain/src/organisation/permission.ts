@@ -10,6 +10,7 @@ export type Permission =
   | 'keep_rules'
   | 'manage_people'
   | 'read_audit'
+  | 'share'
   | 'keep_keys'
   | 'keep_organisation';
 
@@ -29,6 +30,7 @@ const TABLE: Record<Permission, Entry> = {
   keep_rules: { roles: ['owner', 'manager'], words: 'keep the organisation’s own rules' },
   manage_people: { roles: ['owner', 'manager'], words: 'invite people, change what they may, and remove them' },
   read_audit: { roles: ['owner', 'manager'], words: 'read who changed what' },
+  share: { roles: ['owner', 'manager'], words: 'show vessels or the due list to an outsider by a link' },
   keep_keys: { roles: ['owner', 'manager'], words: 'make, renew and revoke the keys of programs' },
   keep_organisation: { roles: ['owner'], words: 'change the organisation’s name and time zone' },
 };

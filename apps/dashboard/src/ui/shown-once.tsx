@@ -1,8 +1,16 @@
 import { useEffect, useRef, useState } from 'react';
-import { strings } from '../strings/api-key.ts';
+import './shown-once.css';
 
-/** A key's text, for the only time there is. */
-export function ShownOnce({ name, text, onShut }: { name: string; text: string; onShut: () => void }) {
+type Words = {
+  readonly heading: string;
+  readonly how: string;
+  readonly copy: string;
+  readonly copied: string;
+  readonly shut: string;
+};
+
+/** A secret, for the only time there is. */
+export function ShownOnce({ words, text, onShut }: { words: Words; text: string; onShut: () => void }) {
   const box = useRef<HTMLElement>(null);
   const [copied, setCopied] = useState(false);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another text is another box to read
@@ -14,17 +22,17 @@ export function ShownOnce({ name, text, onShut }: { name: string; text: string; 
   const copy = () => navigator.clipboard?.writeText(text).then(() => setCopied(true));
   return (
     <section ref={box} className="shown-once" tabIndex={-1} aria-labelledby="shown-once">
-      <h2 id="shown-once">{strings.shown(name)}</h2>
-      <p>{strings.shownHow}</p>
+      <h2 id="shown-once">{words.heading}</h2>
+      <p>{words.how}</p>
       <code>{text}</code>
       <p className="acts">
         <button type="button" className="first" onClick={copy}>
-          {strings.copy}
+          {words.copy}
         </button>
         <button type="button" onClick={onShut}>
-          {strings.shut}
+          {words.shut}
         </button>
-        <span role="status">{copied && strings.copied}</span>
+        <span role="status">{copied && words.copied}</span>
       </p>
     </section>
   );

@@ -1,0 +1,59 @@
+/** Makes a link that shows some vessels, or the whole fleet's list, to an outsider. */
+import { knownVessels } from '@garboard/db/organisation/memberships.ts';
+import { mintToken } from '@garboard/db/organisation/token.ts';
+import type { Scoped } from '@garboard/db/scope.ts';
+import { insertShareLink, type ShareLinkRecord } from '@garboard/db/share/share-links.ts';
+import { type Share, shareFaults } from '@garboard/domain/share/share-link.ts';
+import { actorText, audit } from '../audit.ts';
+import type { ActionContext } from '../context.ts';
+import { newId } from '../new-id.ts';
+import { done, type Fault, type Result, refused, type Written } from '../result.ts';
+import { write } from '../write.ts';
+
+export type NewShareLink = Share & { readonly expiresAt: Date };
+/** `text`: what the address ends with; `null` for a repeated request, which does not get it again. */
+export type LinkWithText = { readonly link: ShareLinkRecord; readonly text: string | null };
+
+export async function makeShareLink(
+  ctx: ActionContext,
+  wanted: NewShareLink,
+): Promise<Written<LinkWithText, 'invalid'>> {
+  const token = mintToken('share_link', ctx.organisationId, newId(ctx.now));
+  const result = await write<Result<ShareLinkRecord, 'invalid'>>(ctx, 'share', async (write) => {
+    const errors = await faultsOf(write.tx, wanted, ctx.now);
+    if (errors.length > 0) return refused({ kind: 'invalid', errors });
+    const link = newLink(ctx, token.id, wanted);
+    await insertShareLink(write.tx, token, link);
+    const { views, lastViewedAt, ...after } = link;
+    audit(write, { verb: 'make_share_link', subject: 'share_link', subjectId: link.id, before: null, after });
+    return done(link);
+  });
+  if (!result.ok) return result;
+  const { value: link, replayed } = result;
+  return { ...done({ link, text: replayed ? null : token.text }), ...(replayed && { replayed }) };
+}
+
+async function faultsOf(tx: Scoped, wanted: NewShareLink, now: Date): Promise<Fault[]> {
+  const { vesselIds, expiresAt } = wanted;
+  const own = shareFaults(wanted, expiresAt, now).map(({ at, detail }) => ({ pointer: `/${at}`, detail }));
+  if (vesselIds === 'all') return own;
+  const known = await knownVessels(tx, vesselIds);
+  const unknown = vesselIds.flatMap((id, index) =>
+    known.has(id) ? [] : [{ pointer: `/vesselIds/${index}`, detail: 'is no vessel of this organisation' }],
+  );
+  return [...own, ...unknown];
+}
+
+function newLink(ctx: ActionContext, id: string, { expiresAt, ...share }: NewShareLink): ShareLinkRecord {
+  return {
+    ...share,
+    id,
+    madeBy: actorText(ctx.actor),
+    createdAt: ctx.now.toISOString(),
+    expiresAt: expiresAt.toISOString(),
+    revokedAt: null,
+    views: 0,
+    lastViewedAt: null,
+    version: 1,
+  };
+}
