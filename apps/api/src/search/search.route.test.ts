@@ -92,9 +92,12 @@ describe('GET /v1/search', () => {
     expect(await (await twoBoats()).ask(q)).toEqual({ vessels: [], things: [], rules: [] });
   });
 
-  it.each(['', '?q=', '?q=%20', `?q=${'x'.repeat(81)}`])('refuses no words, and far too many: %s', async (query) => {
-    const { status, body } = await (await signedIn()).get<Problem>(`/v1/search${query}`);
+  it.each(['', '?q=', '?q=%20', '?q=%00', `?q=${'x'.repeat(81)}`])(
+    'refuses no words, far too many, and what is none: %s',
+    async (query) => {
+      const { status, body } = await (await signedIn()).get<Problem>(`/v1/search${query}`);
 
-    expect([status, body.errors?.map(({ pointer }) => pointer)]).toEqual([422, ['#query/q']]);
-  });
+      expect([status, body.errors?.map(({ pointer }) => pointer)]).toEqual([422, ['#query/q']]);
+    },
+  );
 });

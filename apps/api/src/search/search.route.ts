@@ -1,5 +1,6 @@
 /** GET /v1/search: vessels, things aboard and rules that answer to some words. */
 import { SearchAnswer } from '@garboard/contract/search/search.ts';
+import { words } from '@garboard/contract/shared.ts';
 import { type FoundItem, findItems, findVessels } from '@garboard/db/search/find-by-words.ts';
 import { rulesAnswering } from '@garboard/domain/rule/find-rules.ts';
 import type { Rule } from '@garboard/domain/rule/rule.ts';
@@ -12,7 +13,7 @@ import { read } from '../request/action-context.ts';
 import { wholeNumber } from '../request/query-params.ts';
 import { withoutNulls } from '../request/without-nulls.ts';
 
-const q = z.string().trim().min(1, 'must not be empty').max(80).meta({
+const q = words(80).meta({
   description: 'Words, or the beginnings of words: each must be answered to. Numbers also without their strokes.',
   example: 'kittiwake raft',
 });
@@ -35,12 +36,12 @@ const route = createRoute({
 
 export function searchRoute(deps: Deps) {
   return routes().openapi({ ...route, middleware: access(deps, 'read') }, async (c) => {
-    const { q: words, limit: most } = c.req.valid('query');
+    const { q: asked, limit: most } = c.req.valid('query');
     const found = await read(c, deps, async (tx) => ({
-      vessels: await findVessels(tx, words, most),
-      things: await findItems(tx, words, most),
+      vessels: await findVessels(tx, asked, most),
+      things: await findItems(tx, asked, most),
     }));
-    const rules = rulesAnswering(RULES, words).slice(0, most).map(presentFound);
+    const rules = rulesAnswering(RULES, asked).slice(0, most).map(presentFound);
     return c.json({ vessels: found.vessels.map(withoutNulls), things: found.things.map(presentItem), rules }, 200);
   });
 }
