@@ -86,6 +86,8 @@ describe('the season', () => {
 
     await page.getByRole('navigation').getByRole('link', { name: 'Fleet' }).click();
     await page.getByText('season 2027').first().waitFor();
+    // A strip draws itself when it comes near.
+    await page.locator('.horizon-strip').first().locator('.season').nth(1).waitFor({ state: 'attached' });
     expect(await page.locator('.horizon-strip').first().locator('.season').count()).toBe(2);
   });
 
