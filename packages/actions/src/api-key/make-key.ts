@@ -5,8 +5,9 @@ import { type KeyGrant, keyFaults, mayKeep } from '@garboard/domain/api-key/api-
 import { actorText, audit } from '../audit.ts';
 import type { ActionContext } from '../context.ts';
 import { newId } from '../new-id.ts';
-import { faultsOfGrant } from '../organisation/grant-checks.ts';
+import { unknownVessels } from '../organisation/grant-checks.ts';
 import { done, type FailureKind, type Result, refused, type Written } from '../result.ts';
+import { toldOnce } from '../told-once.ts';
 import { write } from '../write.ts';
 
 export type NewKey = KeyGrant & { readonly name: string; readonly expiresAt: Date };
@@ -18,11 +19,8 @@ type Kept = Result<ApiKeyRecord, 'forbidden' | 'invalid'>;
 export async function makeKey(ctx: ActionContext, wanted: NewKey): Promise<Written<TextOfKey, 'invalid'>> {
   const token = mintToken('api_key', ctx.organisationId, newId(ctx.now));
   const result = await write<Kept>(ctx, 'keep_keys', async (write) => {
-    const own = keyFaults(wanted, wanted.expiresAt, ctx.now).filter(({ at }) => at !== 'role' && at !== 'vesselIds');
-    const errors = [
-      ...(await faultsOfGrant(write.tx, wanted)),
-      ...own.map(({ at, detail }) => ({ pointer: `/${at}`, detail })),
-    ];
+    const own = keyFaults(wanted, wanted.expiresAt, ctx.now).map(({ at, detail }) => ({ pointer: `/${at}`, detail }));
+    const errors = [...own, ...(await unknownVessels(write.tx, wanted.vesselIds))];
     if (errors.length > 0) return refused({ kind: 'invalid', errors });
     if (!mayKeep(ctx.actor, wanted)) return refused({ kind: 'forbidden' });
     const key = newKey(ctx, token.id, endOf(token.text), wanted);
@@ -30,15 +28,14 @@ export async function makeKey(ctx: ActionContext, wanted: NewKey): Promise<Writt
     audit(write, { verb: 'make_api_key', subject: 'api_key', subjectId: key.id, before: null, after: key });
     return done(key);
   });
-  return toldOnce<'forbidden' | 'invalid' | 'key_reused'>(result, token.text);
+  return keyToldOnce<'forbidden' | 'invalid' | 'key_reused'>(result, token.text);
 }
 
-/** The text beside the key, for the first who asks alone. */
-export function toldOnce<K extends FailureKind>(result: Result<ApiKeyRecord, K>, text: string): Result<TextOfKey, K> {
-  if (!result.ok) return result;
-  const { value: key, replayed } = result;
-  return { ...done({ key, text: replayed ? null : text }), ...(replayed && { replayed }) };
-}
+/** For the one who makes or renews it. */
+export const keyToldOnce = <K extends FailureKind>(
+  result: Result<ApiKeyRecord, K>,
+  text: string,
+): Result<TextOfKey, K> => toldOnce(result, text, (key, told) => ({ key, text: told }));
 
 function newKey(ctx: ActionContext, id: string, endsWith: string, wanted: NewKey): ApiKeyRecord {
   const { name, role, vesselIds, permissions, expiresAt } = wanted;

@@ -1,12 +1,12 @@
 /** Gives a key a new secret; the old one goes on for the hours that were asked for, so that no program stops. */
 import { type ApiKeyRecord, lockApiKey, renewApiKey } from '@garboard/db/api-key/api-keys.ts';
 import { endOf, mintToken } from '@garboard/db/organisation/token.ts';
-import { keyFaults, mayKeep } from '@garboard/domain/api-key/api-key.ts';
+import { keyEndFaults, mayKeep } from '@garboard/domain/api-key/api-key.ts';
 import { audit } from '../audit.ts';
 import type { ActionContext } from '../context.ts';
 import { done, type Result, refused, type Written } from '../result.ts';
 import { write } from '../write.ts';
-import { type TextOfKey, toldOnce } from './make-key.ts';
+import { keyToldOnce, type TextOfKey } from './make-key.ts';
 
 export type KeyToRenew = {
   readonly keyId: string;
@@ -28,7 +28,7 @@ export async function renewKey(ctx: ActionContext, asked: KeyToRenew): Promise<W
     if (before.version !== expectedVersion) return refused({ kind: 'stale', version: before.version });
     if (!mayKeep(ctx.actor, before)) return refused({ kind: 'forbidden' });
     if (before.revokedAt) return refused({ kind: 'conflict', detail: REVOKED });
-    const faults = keyFaults(before, expiresAt, ctx.now).filter(({ at }) => at === 'expiresAt');
+    const faults = keyEndFaults(expiresAt, ctx.now);
     if (faults.length > 0)
       return refused({ kind: 'invalid', errors: faults.map(({ at, detail }) => ({ pointer: `/${at}`, detail })) });
     const after: ApiKeyRecord = {
@@ -42,7 +42,7 @@ export async function renewKey(ctx: ActionContext, asked: KeyToRenew): Promise<W
     audit(write, { verb: 'renew_api_key', subject: 'api_key', subjectId: keyId, before, after });
     return done(after);
   });
-  return toldOnce<'forbidden' | 'key_reused' | Own>(result, token.text);
+  return keyToldOnce<'forbidden' | 'key_reused' | Own>(result, token.text);
 }
 
 /** The old secret does not outlive what it was given. */

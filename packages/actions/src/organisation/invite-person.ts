@@ -7,6 +7,7 @@ import { actorText, audit } from '../audit.ts';
 import type { ActionContext } from '../context.ts';
 import { newId } from '../new-id.ts';
 import { done, type Result, refused, type Written } from '../result.ts';
+import { toldOnce } from '../told-once.ts';
 import { write } from '../write.ts';
 import { faultsOfGrant } from './grant-checks.ts';
 
@@ -40,9 +41,7 @@ export async function invitePerson(
     audit(write, { verb: 'invite', subject: 'invitation', subjectId: token.id, before: null, after });
     return done(invitation);
   });
-  if (!result.ok) return result;
-  const { value: invitation, replayed } = result;
-  return { ...done({ invitation, text: replayed ? null : token.text }), ...(replayed && { replayed }) };
+  return toldOnce(result, token.text, (invitation, text) => ({ invitation, text }));
 }
 
 function newInvitation(ctx: ActionContext, id: string, email: string, grant: Grant): InvitationRecord {

@@ -4,7 +4,7 @@ import { readToken } from '@garboard/db/organisation/token.ts';
 import type { Db } from '@garboard/db/pool.ts';
 import { enterScope, inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { readShared, type Shared } from '@garboard/db/share/read-shared.ts';
-import { findShareLink, noteLook, type ShareLinkRecord } from '@garboard/db/share/share-links.ts';
+import { findShareLink, noteLook, type ShownLink } from '@garboard/db/share/share-links.ts';
 import type { Day } from '@garboard/domain/calendar/day.ts';
 import { dayInZone } from '@garboard/domain/calendar/day-in-zone.ts';
 import { newId } from '../new-id.ts';
@@ -15,7 +15,7 @@ export type Look = {
   readonly now: Date;
   readonly userAgent: string | null;
 };
-export type Seen = Shared & { readonly link: ShareLinkRecord; readonly organisation: string; readonly day: Day };
+export type Seen = Shared & { readonly link: ShownLink; readonly organisation: string; readonly day: Day };
 
 /** `null` when the link never was, is revoked, or has run out: an outsider learns nothing of which. */
 export async function lookAtShared({ db, text, now, userAgent }: Look): Promise<Seen | null> {

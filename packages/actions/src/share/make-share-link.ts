@@ -1,5 +1,4 @@
 /** Makes a link that shows some vessels, or the whole fleet's list, to an outsider. */
-import { knownVessels } from '@garboard/db/organisation/memberships.ts';
 import { mintToken } from '@garboard/db/organisation/token.ts';
 import type { Scoped } from '@garboard/db/scope.ts';
 import { insertShareLink, type ShareLinkRecord } from '@garboard/db/share/share-links.ts';
@@ -7,7 +6,9 @@ import { type Share, shareFaults } from '@garboard/domain/share/share-link.ts';
 import { actorText, audit } from '../audit.ts';
 import type { ActionContext } from '../context.ts';
 import { newId } from '../new-id.ts';
+import { unknownVessels } from '../organisation/grant-checks.ts';
 import { done, type Fault, type Result, refused, type Written } from '../result.ts';
+import { toldOnce } from '../told-once.ts';
 import { write } from '../write.ts';
 
 export type NewShareLink = Share & { readonly expiresAt: Date };
@@ -28,20 +29,13 @@ export async function makeShareLink(
     audit(write, { verb: 'make_share_link', subject: 'share_link', subjectId: link.id, before: null, after });
     return done(link);
   });
-  if (!result.ok) return result;
-  const { value: link, replayed } = result;
-  return { ...done({ link, text: replayed ? null : token.text }), ...(replayed && { replayed }) };
+  return toldOnce(result, token.text, (link, text) => ({ link, text }));
 }
 
 async function faultsOf(tx: Scoped, wanted: NewShareLink, now: Date): Promise<Fault[]> {
   const { vesselIds, expiresAt } = wanted;
   const own = shareFaults(wanted, expiresAt, now).map(({ at, detail }) => ({ pointer: `/${at}`, detail }));
-  if (vesselIds === 'all') return own;
-  const known = await knownVessels(tx, vesselIds);
-  const unknown = vesselIds.flatMap((id, index) =>
-    known.has(id) ? [] : [{ pointer: `/vesselIds/${index}`, detail: 'is no vessel of this organisation' }],
-  );
-  return [...own, ...unknown];
+  return [...own, ...(await unknownVessels(tx, vesselIds))];
 }
 
 function newLink(ctx: ActionContext, id: string, { expiresAt, ...share }: NewShareLink): ShareLinkRecord {

@@ -1,7 +1,7 @@
 /** What a link shows, as it stands on the day: read in the scope of its vessels, so that the database shows no other. */
 import type { Day } from '@garboard/domain/calendar/day.ts';
 import type { DueEntry } from '../due-list/due-entry.ts';
-import { readDueList } from '../due-list/read-due-list.ts';
+import { listStored } from '../due-list/list-stored.ts';
 import type { Scoped } from '../scope.ts';
 import type { VesselRecord } from '../vessel/vessel-record.ts';
 import { listVessels } from '../vessel/vessels.ts';
@@ -22,7 +22,7 @@ export async function readShared(tx: Scoped, day: Day): Promise<Shared> {
   const due: DueEntry[] = [];
   let isCut = vessels.more;
   for (const filter of GROUPS) {
-    const { rows, more } = await readDueList(tx, { day, filter, limit: MOST });
+    const { rows, more } = await listStored(tx, { day, filter, limit: MOST });
     due.push(...rows);
     isCut ||= more;
   }

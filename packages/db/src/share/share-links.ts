@@ -57,14 +57,18 @@ export async function lockShareLink(tx: Scoped, id: string): Promise<ShareLinkRe
   return row ? toRecord(row) : null;
 }
 
-/** `null` when it never was, is revoked, or has run out. */
-export async function findShareLink(tx: Scoped, token: Token, now: Date): Promise<ShareLinkRecord | null> {
-  const row = await links(tx)
-    .where('l.id', '=', token.id)
-    .where('l.revoked_at', 'is', null)
-    .where('l.expires_at', '>', now)
+export type ShownLink = Share & { readonly expiresAt: string };
+
+/** What a look needs, without counting the looks before. `null` when it never was, is revoked, or has run out. */
+export async function findShareLink(tx: Scoped, token: Token, now: Date): Promise<ShownLink | null> {
+  const row = await tx
+    .selectFrom('share_link')
+    .selectAll()
+    .where('id', '=', token.id)
+    .where('revoked_at', 'is', null)
+    .where('expires_at', '>', now)
     .executeTakeFirst();
-  return row && isSecretOf(token.secret, row.secret_hash) ? toRecord(row) : null;
+  return row && isSecretOf(token.secret, row.secret_hash) ? shownBy(row) : null;
 }
 
 export async function insertShareLink(tx: Scoped, token: Token, record: ShareLinkRecord): Promise<void> {
@@ -121,15 +125,19 @@ export async function listLooks(
 
 type Row = Selectable<ShareLinkTable> & { views: string | null; last_viewed_at: Date | null };
 
+const shownBy = (row: Selectable<ShareLinkTable>): ShownLink => ({
+  label: row.label,
+  vesselIds: row.vessel_ids ?? 'all',
+  showsValue: row.shows_value,
+  expiresAt: row.expires_at.toISOString(),
+});
+
 function toRecord(row: Row): ShareLinkRecord {
   return {
+    ...shownBy(row),
     id: row.id,
-    label: row.label,
-    vesselIds: row.vessel_ids ?? 'all',
-    showsValue: row.shows_value,
     madeBy: row.made_by,
     createdAt: row.created_at.toISOString(),
-    expiresAt: row.expires_at.toISOString(),
     revokedAt: row.revoked_at?.toISOString() ?? null,
     views: Number(row.views ?? 0),
     lastViewedAt: row.last_viewed_at?.toISOString() ?? null,

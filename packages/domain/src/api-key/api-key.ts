@@ -1,4 +1,5 @@
 /** What a program's key may be made for. */
+import { lifetimeFaults } from '../organisation/lifetime.ts';
 import { type Grant, type GrantFault, grantFaults, mayAssign } from '../organisation/membership.ts';
 import { allows, type Permission, permissionsOf, type Rights } from '../organisation/permission.ts';
 
@@ -6,14 +7,13 @@ import { allows, type Permission, permissionsOf, type Rights } from '../organisa
 export type KeyGrant = Grant & { readonly permissions: 'all' | readonly Permission[] };
 export type KeyFault = { readonly at: GrantFault['at'] | 'permissions' | 'expiresAt'; readonly detail: string };
 
-const DAY_MS = 86_400_000;
 /** House convention, no source: a key that nobody renews for a year is a key that nobody looks after. */
 const LONGEST_LIFE_DAYS = 366;
 export const rightsOf = ({ role, permissions }: KeyGrant): Rights =>
   permissions === 'all' ? { role } : { role, only: permissions };
 
 export function keyFaults(key: KeyGrant, expiresAt: Date, now: Date): KeyFault[] {
-  return [...grantFaults(key), ...permissionFaults(key), ...lifeFaults(expiresAt, now)];
+  return [...grantFaults(key), ...permissionFaults(key), ...keyEndFaults(expiresAt, now)];
 }
 
 function permissionFaults({ role, permissions }: KeyGrant): KeyFault[] {
@@ -27,13 +27,8 @@ function permissionFaults({ role, permissions }: KeyGrant): KeyFault[] {
   ];
 }
 
-function lifeFaults(expiresAt: Date, now: Date): KeyFault[] {
-  const left = expiresAt.getTime() - now.getTime();
-  if (left <= 0) return [{ at: 'expiresAt', detail: 'must lie ahead' }];
-  return left <= LONGEST_LIFE_DAYS * DAY_MS
-    ? []
-    : [{ at: 'expiresAt', detail: `must lie within ${LONGEST_LIFE_DAYS} days` }];
-}
+/** A key that is renewed keeps what it is for; only its end is new. */
+export const keyEndFaults = (expiresAt: Date, now: Date) => lifetimeFaults(expiresAt, now, LONGEST_LIFE_DAYS);
 
 /** Nobody makes, renews or revokes a key that may more than they themselves. */
 export function mayKeep(by: Rights, key: KeyGrant): boolean {
