@@ -1,5 +1,5 @@
-/** The page of roles, made from the one table. */
-import { PERMISSIONS, permissionsOf, ROLES, wordsOf } from '@garboard/domain/organisation/permission.ts';
+/** What is made from the one table of roles: the page, and the table for whoever has no domain at hand. */
+import { may, PERMISSIONS, permissionsOf, ROLES, wordsOf } from '@garboard/domain/organisation/permission.ts';
 
 export function rolesPage(): string {
   const head = `| may | ${ROLES.join(' | ')} |\n| --- |${' :-: |'.repeat(ROLES.length)}`;
@@ -8,6 +8,19 @@ export function rolesPage(): string {
     return `| ${wordsOf(permission)} (\`${permission}\`) | ${marks.join(' | ')} |`;
   });
   return `${[WHAT, [head, ...rows].join('\n'), BESIDES].join('\n\n')}\n`;
+}
+
+/** For the client: which roles may do each thing. */
+export function rolesModule(): string {
+  const rows = PERMISSIONS.map((permission) => {
+    const roles = ROLES.filter((role) => may(role, permission)).map((role) => `'${role}'`);
+    return `  ${permission}: [${roles.join(', ')}],`;
+  });
+  return `/** Made by \`npm run roles\`; not for editing. Which roles may do each thing, the most first. */
+export const ROLES_THAT_MAY = {
+${rows.join('\n')}
+} as const;
+`;
 }
 
 const WHAT = `# Who may do what

@@ -1,6 +1,7 @@
-/** `npm run roles`: writes docs/roles.md anew. */
+/** `npm run roles`: writes docs/roles.md and the client's table of roles anew. */
 import { writeFileSync } from 'node:fs';
-import { rolesPage } from './roles.ts';
+import { rolesModule, rolesPage } from './roles.ts';
 
 writeFileSync(new URL('../../docs/roles.md', import.meta.url), rolesPage());
-console.log('docs/roles.md is written');
+writeFileSync(new URL('../../packages/client/src/generated/roles.ts', import.meta.url), rolesModule());
+console.log('docs/roles.md and the client’s table are written');

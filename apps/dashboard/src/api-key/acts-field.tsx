@@ -1,33 +1,17 @@
-import type { components } from '@garboard/client/generated/api.d.ts';
-import type { Role } from '../organisation/may.ts';
+import { type Permission, permissionsOf, type Role } from '../organisation/may.ts';
 import { permissionWords, strings } from '../strings/api-key.ts';
 
-type Act = components['schemas']['PermissionCode'];
-
-/** What may be left out of a role, as docs/roles.md has it; the API refuses anything else. Reading stays. */
-const BESIDES_READING: Record<Role, readonly Act[]> = {
-  owner: [
-    'record_facts',
-    'keep_register',
-    'keep_rules',
-    'manage_people',
-    'read_audit',
-    'share',
-    'keep_keys',
-    'keep_organisation',
-  ],
-  manager: ['record_facts', 'keep_register', 'keep_rules', 'manage_people', 'read_audit', 'share', 'keep_keys'],
-  surveyor: ['record_facts'],
-  yard: ['record_facts'],
-  viewer: [],
-};
-
 /** `null`: all that the role may. */
-export function ActsField(props: { role: Role; acts: Act[] | null; onChange: (acts: Act[] | null) => void }) {
+export function ActsField(props: {
+  role: Role;
+  acts: Permission[] | null;
+  onChange: (acts: Permission[] | null) => void;
+}) {
   const { role, acts, onChange } = props;
-  const offered = BESIDES_READING[role];
+  // Reading stays: every answer is one.
+  const offered = permissionsOf(role).filter((each) => each !== 'read');
   if (offered.length === 0) return null;
-  const turn = (act: Act) =>
+  const turn = (act: Permission) =>
     onChange(acts?.includes(act) ? acts.filter((each) => each !== act) : [...(acts ?? ['read']), act]);
   return (
     <fieldset className="plain" id="key-permissions" tabIndex={-1}>

@@ -1,34 +1,35 @@
 /** Which acts a role is offered. The API decides; this only leaves out what it would refuse. */
 import type { components } from '@garboard/client/generated/api.d.ts';
+import { ROLES_THAT_MAY } from '@garboard/client/generated/roles.ts';
 import { useQuery } from '@tanstack/react-query';
 import { sessionQuery } from './session.query.ts';
 
 export type Role = components['schemas']['RoleCode'];
+export type Permission = components['schemas']['PermissionCode'];
 
-const ROLES_THAT_MAY = {
-  recordFacts: ['owner', 'manager', 'surveyor', 'yard'],
-  keepRegister: ['owner', 'manager'],
-  keepRules: ['owner', 'manager'],
-  managePeople: ['owner', 'manager'],
-  keepKeys: ['owner', 'manager'],
-  readAudit: ['owner', 'manager'],
-  share: ['owner', 'manager'],
-} as const satisfies Record<string, readonly Role[]>;
+/** The screens' own names of what they ask for. */
+const PERMISSION_OF = {
+  recordFacts: 'record_facts',
+  keepRegister: 'keep_register',
+  keepRules: 'keep_rules',
+  managePeople: 'manage_people',
+  keepKeys: 'keep_keys',
+  readAudit: 'read_audit',
+  share: 'share',
+} as const satisfies Record<string, Permission>;
 
-export type May = { readonly [Act in keyof typeof ROLES_THAT_MAY]: boolean };
+type Act = keyof typeof PERMISSION_OF;
+export type May = { readonly [Each in Act]: boolean };
 
-export const rolesThatMay = (act: keyof May): readonly Role[] => ROLES_THAT_MAY[act];
+export const rolesThatMay = (act: Act): readonly Role[] => ROLES_THAT_MAY[PERMISSION_OF[act]];
+
+export const permissionsOf = (role: Role): Permission[] =>
+  (Object.keys(ROLES_THAT_MAY) as Permission[]).filter((each) =>
+    (ROLES_THAT_MAY[each] as readonly Role[]).includes(role),
+  );
 
 export function useMay(): May {
-  const role = useQuery(sessionQuery()).data?.role;
-  const may = (act: keyof May) => role !== undefined && rolesThatMay(act).includes(role);
-  return {
-    recordFacts: may('recordFacts'),
-    keepRegister: may('keepRegister'),
-    keepRules: may('keepRules'),
-    managePeople: may('managePeople'),
-    keepKeys: may('keepKeys'),
-    readAudit: may('readAudit'),
-    share: may('share'),
-  };
+  const permissions = useQuery(sessionQuery()).data?.permissions ?? [];
+  const acts = Object.entries(PERMISSION_OF).map(([act, permission]) => [act, permissions.includes(permission)]);
+  return Object.fromEntries(acts) as May;
 }
