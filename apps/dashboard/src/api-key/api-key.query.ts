@@ -33,7 +33,3 @@ export const revokeApiKey = (key: ApiKey, reason: string, once: string) =>
   answer(
     api.POST('/v1/api-keys/{keyId}/revocation', { params: at(key, once), body: { ...(reason !== '' && { reason }) } }),
   );
-
-const DAY_MS = 86_400_000;
-/** A term that is chosen in days ends so many days from now. */
-export const endAfter = (days: number) => new Date(Date.now() + days * DAY_MS).toISOString();

@@ -6,6 +6,7 @@ import { Forbidden } from '../frame/forbidden.tsx';
 import { useMay } from '../organisation/may.ts';
 import { strings } from '../strings/api-key.ts';
 import { Failed } from '../ui/failed.tsx';
+import { Ledger } from '../ui/ledger.tsx';
 import { PageHeader } from '../ui/page-header.tsx';
 import { ShownOnce } from '../ui/shown-once.tsx';
 import { Waiting } from '../ui/waiting.tsx';
@@ -56,25 +57,10 @@ type ListProps = { keys: readonly ApiKey[]; onShown: (key: WithText) => void; on
 function List({ keys, onShown, onTold }: ListProps) {
   const { name, may, until, used } = strings.columns;
   return (
-    <div className="scrolls">
-      <table className="keys ledger">
-        <caption className="out-of-sight">{strings.caption}</caption>
-        <thead>
-          <tr>
-            {[name, may, until, used].map((column) => (
-              <th key={column} scope="col">
-                {column}
-              </th>
-            ))}
-            <td />
-          </tr>
-        </thead>
-        <tbody>
-          {keys.map((key) => (
-            <KeyLine key={key.id} apiKey={key} onShown={onShown} onTold={onTold} />
-          ))}
-        </tbody>
-      </table>
-    </div>
+    <Ledger caption={strings.caption} columns={[name, may, until, used]} className="keys" doing>
+      {keys.map((key) => (
+        <KeyLine key={key.id} apiKey={key} onShown={onShown} onTold={onTold} />
+      ))}
+    </Ledger>
   );
 }

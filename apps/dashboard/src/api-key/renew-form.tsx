@@ -3,9 +3,9 @@ import { type FormEvent, useState } from 'react';
 import { useOnceKey } from '../item/use-once-key.ts';
 import { useTrying } from '../organisation/use-trying.ts';
 import { strings } from '../strings/api-key.ts';
-import { ChoiceField } from '../ui/fields.tsx';
-import { type ApiKey, endAfter, renewApiKey, type WithText } from './api-key.query.ts';
-import { TermField } from './term-field.tsx';
+import { endAfter } from '../ui/calendar.ts';
+import { TermField } from '../ui/term-field.tsx';
+import { type ApiKey, renewApiKey, type WithText } from './api-key.query.ts';
 
 type Props = { apiKey: ApiKey; onShown: (key: WithText) => void; onLeave: () => void };
 
@@ -27,20 +27,21 @@ export function RenewForm({ apiKey, onShown, onLeave }: Props) {
   return (
     <form className="form" onSubmit={submit}>
       <p>{strings.renewHow}</p>
-      <ChoiceField
+      <TermField
         id={`overlap-${apiKey.id}`}
         name={strings.overlap}
-        value={String(hours)}
-        onChange={(value) => setHours(Number(value))}
-        short
-      >
-        {Object.entries(strings.overlaps).map(([value, words]) => (
-          <option key={value} value={value}>
-            {words}
-          </option>
-        ))}
-      </ChoiceField>
-      <TermField id={`term-${apiKey.id}`} days={days} onChange={setDays} />
+        terms={strings.overlaps}
+        value={hours}
+        onChange={setHours}
+      />
+      <TermField
+        id={`term-${apiKey.id}`}
+        name={strings.endsAfter}
+        help={strings.endsAfterHelp}
+        terms={strings.terms}
+        value={days}
+        onChange={setDays}
+      />
       <p role="alert">{fault}</p>
       <p className="acts">
         <button type="submit" className="first" disabled={busy}>

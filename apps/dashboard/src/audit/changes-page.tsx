@@ -6,6 +6,7 @@ import { Forbidden } from '../frame/forbidden.tsx';
 import { useMay } from '../organisation/may.ts';
 import { strings } from '../strings/audit.ts';
 import { Failed } from '../ui/failed.tsx';
+import { Ledger } from '../ui/ledger.tsx';
 import { PageHeader } from '../ui/page-header.tsx';
 import { Waiting } from '../ui/waiting.tsx';
 import { ChangeLine } from './change-line.tsx';
@@ -61,25 +62,10 @@ function TakeAway() {
 function List({ changes }: { changes: readonly Change[] }) {
   const { when, who, what, about } = strings.columns;
   return (
-    <div className="scrolls">
-      <table className="changes ledger">
-        <caption className="out-of-sight">{strings.caption}</caption>
-        <thead>
-          <tr>
-            {[when, who, what, about].map((column) => (
-              <th key={column} scope="col">
-                {column}
-              </th>
-            ))}
-            <td />
-          </tr>
-        </thead>
-        <tbody>
-          {changes.map((change) => (
-            <ChangeLine key={change.id} change={change} />
-          ))}
-        </tbody>
-      </table>
-    </div>
+    <Ledger caption={strings.caption} columns={[when, who, what, about]} className="changes" doing>
+      {changes.map((change) => (
+        <ChangeLine key={change.id} change={change} />
+      ))}
+    </Ledger>
   );
 }

@@ -1,8 +1,8 @@
 /** One's own account: how to come in, where one is in, and which organisations it opens. */
 import { useQuery } from '@tanstack/react-query';
-import { type ReactNode, useRef } from 'react';
+import { type ReactNode, useId } from 'react';
 import { whyItFailed } from '../api/why-it-failed.ts';
-import { account as words } from '../strings/people.ts';
+import { account as words } from '../strings/account.ts';
 import { Failed } from '../ui/failed.tsx';
 import { PageHeader } from '../ui/page-header.tsx';
 import { Waiting } from '../ui/waiting.tsx';
@@ -51,10 +51,10 @@ export function AccountPage() {
 }
 
 function Section({ title, children }: { title: string; children: ReactNode }) {
-  const id = useRef(`account-${title.toLowerCase().replaceAll(' ', '-')}`);
+  const id = useId();
   return (
-    <section aria-labelledby={id.current}>
-      <h2 id={id.current}>{title}</h2>
+    <section aria-labelledby={id}>
+      <h2 id={id}>{title}</h2>
       {children}
     </section>
   );

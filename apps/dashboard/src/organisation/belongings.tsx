@@ -2,7 +2,8 @@
 import { useQuery } from '@tanstack/react-query';
 import { useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
-import { account, roleNames } from '../strings/people.ts';
+import { account } from '../strings/account.ts';
+import { roleNames } from '../strings/people.ts';
 import { type Belonging, belongingsQuery, leaveOrganisation, switchTo } from './account.query.ts';
 import { useComeIn } from './use-come-in.ts';
 import { useTrying } from './use-trying.ts';

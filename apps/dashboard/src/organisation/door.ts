@@ -1,6 +1,6 @@
 /** The doors under /auth: their answers are the accounts' library's own, told by code. */
 
-import { doorFaults } from '../strings/people.ts';
+import { doorFaults } from '../strings/doors.ts';
 import type { FormFault } from '../ui/quick-form.tsx';
 
 export type Answered =

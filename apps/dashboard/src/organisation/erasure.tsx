@@ -1,4 +1,4 @@
-import { account } from '../strings/people.ts';
+import { account } from '../strings/account.ts';
 import { QuickForm } from '../ui/quick-form.tsx';
 import { eraseAccount } from './account.query.ts';
 import { faultOrDone } from './problem-fault.ts';

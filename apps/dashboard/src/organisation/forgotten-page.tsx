@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { doors } from '../strings/people.ts';
+import { doors } from '../strings/doors.ts';
 import { QuickForm } from '../ui/quick-form.tsx';
 import { faultOf, knock } from './door.ts';
 import { LetterSent } from './letter-sent.tsx';

@@ -1,11 +1,12 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { type FormEvent, useState } from 'react';
 import { useOnceKey } from '../item/use-once-key.ts';
-import { doors, people as words } from '../strings/people.ts';
+import { doors } from '../strings/doors.ts';
+import { people as words } from '../strings/people.ts';
+import { type BoxFaults, boxFaults, missingFrom, NO_BOX_FAULTS } from '../ui/box-faults.ts';
+import { BoxSummary } from '../ui/box-summary.tsx';
 import { TextField } from '../ui/fields.tsx';
-import { type GrantFaults, grantFaults, missingFrom, NO_GRANT_FAULTS } from './grant-faults.ts';
-import { GrantFields } from './grant-fields.tsx';
-import { GrantSummary } from './grant-summary.tsx';
+import { GRANT_NAMES, GrantFields } from './grant-fields.tsx';
 import { type Granted, invite } from './people.query.ts';
 
 /** The least is offered first. */
@@ -14,27 +15,27 @@ const AT_FIRST: Granted = { role: 'viewer', vesselIds: null };
 export function InviteForm({ onTold }: { onTold: (words: string) => void }) {
   const [email, setEmail] = useState('');
   const [granted, setGranted] = useState(AT_FIRST);
-  const [faults, setFaults] = useState<GrantFaults>(NO_GRANT_FAULTS);
+  const [faults, setFaults] = useState<BoxFaults>(NO_BOX_FAULTS);
   const queries = useQueryClient();
   const keyFor = useOnceKey();
   const send = async (event: FormEvent) => {
     event.preventDefault();
-    const missing = missingFrom(granted, { email });
+    const missing = missingFrom({ email }, granted.vesselIds);
     if (missing) return setFaults(missing);
     try {
       const { mailed } = await invite(email.trim(), granted, keyFor([email, granted]));
       onTold(mailed === false ? words.notSent(email.trim()) : words.sent(email.trim()));
       setEmail('');
       setGranted(AT_FIRST);
-      setFaults(NO_GRANT_FAULTS);
+      setFaults(NO_BOX_FAULTS);
       await queries.invalidateQueries({ queryKey: ['invitations'] });
     } catch (error) {
-      setFaults(grantFaults(error));
+      setFaults(boxFaults(error));
     }
   };
   return (
     <form className="form" onSubmit={send} noValidate>
-      <GrantSummary id="invite" faults={faults} />
+      <BoxSummary id="invite" names={{ ...GRANT_NAMES, email: doors.email }} faults={faults} />
       <TextField
         id="invite-email"
         name={doors.email}

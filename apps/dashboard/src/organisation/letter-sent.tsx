@@ -1,6 +1,6 @@
 /** A letter went out: where to look for it, and in the demo, which sends none, where it is kept. */
 import { useQuery } from '@tanstack/react-query';
-import { doors } from '../strings/people.ts';
+import { doors } from '../strings/doors.ts';
 import { Outside } from './outside.tsx';
 
 export function LetterSent({ title, how }: { title: string; how: string }) {

@@ -1,6 +1,6 @@
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { useState } from 'react';
-import { doors } from '../strings/people.ts';
+import { doors } from '../strings/doors.ts';
 import { QuickForm } from '../ui/quick-form.tsx';
 import { faultOf, knock } from './door.ts';
 import { Outside } from './outside.tsx';

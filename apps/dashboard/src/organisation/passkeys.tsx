@@ -1,7 +1,7 @@
 import { type PublicKeyCredentialCreationOptionsJSON, startRegistration } from '@simplewebauthn/browser';
 import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
-import { account } from '../strings/people.ts';
+import { account } from '../strings/account.ts';
 import { formatDay } from '../ui/calendar.ts';
 import { type FormFault, QuickForm } from '../ui/quick-form.tsx';
 import type { Account } from './account.query.ts';

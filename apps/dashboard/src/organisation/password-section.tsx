@@ -1,6 +1,7 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
-import { account, doors } from '../strings/people.ts';
+import { account } from '../strings/account.ts';
+import { doors } from '../strings/doors.ts';
 import { type Box, QuickForm } from '../ui/quick-form.tsx';
 import { faultOf, knock } from './door.ts';
 

@@ -5,6 +5,7 @@ import { whyItFailed } from '../api/why-it-failed.ts';
 import { vesselNamesQuery } from '../rule/own-rule.query.ts';
 import { people as words } from '../strings/people.ts';
 import { Failed } from '../ui/failed.tsx';
+import { Ledger } from '../ui/ledger.tsx';
 import { PageHeader } from '../ui/page-header.tsx';
 import { Waiting } from '../ui/waiting.tsx';
 import { Invitations } from './invitations.tsx';
@@ -34,25 +35,15 @@ export function PeoplePage() {
 function List({ people, onTold }: { people: readonly Person[]; onTold: (words: string) => void }) {
   const { data: vessels = [] } = useQuery(vesselNamesQuery());
   return (
-    <div className="scrolls">
-      <table className="people ledger">
-        <caption className="out-of-sight">{words.caption}</caption>
-        <thead>
-          <tr>
-            {[columns.name, columns.role, columns.vessels, columns.since].map((column) => (
-              <th key={column} scope="col">
-                {column}
-              </th>
-            ))}
-            <td />
-          </tr>
-        </thead>
-        <tbody>
-          {people.map((person) => (
-            <PersonLine key={person.id} person={person} vessels={vessels} onTold={onTold} />
-          ))}
-        </tbody>
-      </table>
-    </div>
+    <Ledger
+      caption={words.caption}
+      columns={[columns.name, columns.role, columns.vessels, columns.since]}
+      className="people"
+      doing
+    >
+      {people.map((person) => (
+        <PersonLine key={person.id} person={person} vessels={vessels} onTold={onTold} />
+      ))}
+    </Ledger>
   );
 }

@@ -1,7 +1,8 @@
 /** Turning the second factor on: password, square code, first code, recovery codes; and off again. */
 import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
-import { account, doors } from '../strings/people.ts';
+import { account } from '../strings/account.ts';
+import { doors } from '../strings/doors.ts';
 import { QuickForm } from '../ui/quick-form.tsx';
 import { faultOf, knock } from './door.ts';
 import { SquareCode } from './square-code.tsx';

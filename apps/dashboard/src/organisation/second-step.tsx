@@ -1,5 +1,5 @@
 /** After the password: the code of the app, or a recovery code. */
-import { doors } from '../strings/people.ts';
+import { doors } from '../strings/doors.ts';
 import { QuickForm } from '../ui/quick-form.tsx';
 import { faultOf, knock } from './door.ts';
 import { Outside } from './outside.tsx';

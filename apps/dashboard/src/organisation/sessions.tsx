@@ -1,5 +1,5 @@
 import { useQueryClient } from '@tanstack/react-query';
-import { account } from '../strings/people.ts';
+import { account } from '../strings/account.ts';
 import { formatInstant } from '../ui/calendar.ts';
 import { type Account, endOtherSessions, endSession, signOut } from './account.query.ts';
 import { browserInWords } from './browser-words.ts';

@@ -2,7 +2,7 @@
 import { type PublicKeyCredentialRequestOptionsJSON, startAuthentication } from '@simplewebauthn/browser';
 import { Link } from '@tanstack/react-router';
 import { type ReactNode, useState } from 'react';
-import { doors } from '../strings/people.ts';
+import { doors } from '../strings/doors.ts';
 import { type FormFault, QuickForm } from '../ui/quick-form.tsx';
 import { faultOf, knock } from './door.ts';
 import { Outside } from './outside.tsx';

@@ -1,6 +1,6 @@
 /** The link of the letter. A press, so that no program that opens links in letters uses it up. */
 import { getRouteApi, useNavigate } from '@tanstack/react-router';
-import { doors } from '../strings/people.ts';
+import { doors } from '../strings/doors.ts';
 import { QuickForm } from '../ui/quick-form.tsx';
 import { faultOf, knock } from './door.ts';
 import { Outside } from './outside.tsx';

@@ -1,4 +1,5 @@
 import { strings } from '../strings/own-rule.ts';
+import { VesselTicks } from '../vessel/vessel-ticks.tsx';
 import type { VesselName } from './own-rule.query.ts';
 
 export function VesselsField(props: {
@@ -8,18 +9,10 @@ export function VesselsField(props: {
   onChange: (chosen: readonly string[]) => void;
 }) {
   const { chosen, vessels, fault, onChange } = props;
-  const turn = (id: string) => onChange(chosen.includes(id) ? chosen.filter((each) => each !== id) : [...chosen, id]);
   return (
     <fieldset className="plain" id="rule-vesselIds" tabIndex={-1} aria-describedby="rule-vesselIds-fault">
       <legend className="field-name">{strings.box.vesselIds}</legend>
-      <div className="ticks">
-        {vessels.map(({ id, name }) => (
-          <label key={id} className="tick">
-            <input type="checkbox" checked={chosen.includes(id)} onChange={() => turn(id)} />
-            {name}
-          </label>
-        ))}
-      </div>
+      <VesselTicks chosen={chosen} vessels={vessels} onChange={onChange} />
       <p id="rule-vesselIds-fault" className={fault ? 'field-fault' : undefined}>
         {fault}
       </p>

@@ -1,16 +1,16 @@
-import { useQuery, useQueryClient } from '@tanstack/react-query';
+import { useQueryClient } from '@tanstack/react-query';
 import { type FormEvent, useState } from 'react';
-import { endAfter } from '../api-key/api-key.query.ts';
 import { useOnceKey } from '../item/use-once-key.ts';
-import { type GrantFaults, grantFaults, NO_GRANT_FAULTS } from '../organisation/grant-faults.ts';
-import { vesselNamesQuery } from '../rule/own-rule.query.ts';
-import { doors } from '../strings/people.ts';
 import { strings } from '../strings/share.ts';
-import { FaultSummary } from '../ui/fault-summary.tsx';
-import { ChoiceField, TextField } from '../ui/fields.tsx';
+import { type BoxFaults, boxFaults, missingFrom, NO_BOX_FAULTS } from '../ui/box-faults.ts';
+import { BoxSummary } from '../ui/box-summary.tsx';
+import { endAfter } from '../ui/calendar.ts';
+import { TextField } from '../ui/fields.tsx';
+import { TermField } from '../ui/term-field.tsx';
+import { WhichVessels } from '../vessel/which-vessels.tsx';
 import { makeShareLink, type WithToken } from './share.query.ts';
 
-const NAMES: Readonly<Record<string, string>> = { label: strings.label, vesselIds: strings.what };
+const NAMES = { label: strings.label, vesselIds: strings.what };
 type Draft = {
   readonly label: string;
   readonly vesselIds: readonly string[] | null;
@@ -22,36 +22,27 @@ type Draft = {
 export function NewShareForm({ vessel, onMade }: { vessel: string | undefined; onMade: (link: WithToken) => void }) {
   const atFirst: Draft = { label: '', vesselIds: vessel ? [vessel] : null, value: false, days: 30 };
   const [draft, setDraft] = useState(atFirst);
-  const [faults, setFaults] = useState<GrantFaults>(NO_GRANT_FAULTS);
+  const [faults, setFaults] = useState<BoxFaults>(NO_BOX_FAULTS);
   const queries = useQueryClient();
   const keyFor = useOnceKey();
   const submit = async (event: FormEvent) => {
     event.preventDefault();
-    const missing = missingFrom(draft);
+    const missing = missingFrom({ label: draft.label }, draft.vesselIds);
     if (missing) return setFaults(missing);
     try {
       onMade(await makeShareLink(bodyOf(draft), keyFor(draft)));
       setDraft(atFirst);
-      setFaults(NO_GRANT_FAULTS);
+      setFaults(NO_BOX_FAULTS);
       await queries.invalidateQueries({ queryKey: ['share-links'] });
     } catch (error) {
-      setFaults(grantFaults(error));
+      setFaults(boxFaults(error));
     }
   };
   return (
     <section aria-labelledby="new-share" className="new-share">
       <h2 id="new-share">{strings.new}</h2>
       <form className="form" onSubmit={submit} noValidate>
-        <FaultSummary
-          heading={strings.notDone}
-          why={strings.notDoneWhy}
-          faults={Object.entries(faults.at).map(([key, fault]) => ({
-            id: `share-${key}`,
-            name: NAMES[key] ?? key,
-            fault,
-          }))}
-          others={faults.others}
-        />
+        <BoxSummary id="share" names={NAMES} faults={faults} />
         <TextField
           id="share-label"
           name={strings.label}
@@ -60,7 +51,13 @@ export function NewShareForm({ vessel, onMade }: { vessel: string | undefined; o
           fault={faults.at['label']}
           onChange={(label) => setDraft({ ...draft, label })}
         />
-        <Which draft={draft} fault={faults.at['vesselIds']} onChange={setDraft} />
+        <WhichVessels
+          id="share-vesselIds"
+          words={{ legend: strings.what, all: strings.all, only: strings.only }}
+          chosen={draft.vesselIds}
+          fault={faults.at['vesselIds']}
+          onChange={(vesselIds) => setDraft({ ...draft, vesselIds })}
+        />
         <label className="tick">
           <input
             type="checkbox"
@@ -69,19 +66,13 @@ export function NewShareForm({ vessel, onMade }: { vessel: string | undefined; o
           />
           {strings.value}
         </label>
-        <ChoiceField
+        <TermField
           id="share-days"
           name={strings.endsAfter}
-          value={String(draft.days)}
-          onChange={(days) => setDraft({ ...draft, days: Number(days) })}
-          short
-        >
-          {Object.entries(strings.terms).map(([value, words]) => (
-            <option key={value} value={value}>
-              {words}
-            </option>
-          ))}
-        </ChoiceField>
+          terms={strings.terms}
+          value={draft.days}
+          onChange={(days) => setDraft({ ...draft, days })}
+        />
         <p className="acts">
           <button type="submit">{strings.make}</button>
         </p>
@@ -90,57 +81,9 @@ export function NewShareForm({ vessel, onMade }: { vessel: string | undefined; o
   );
 }
 
-function missingFrom({ label, vesselIds }: Draft): GrantFaults | null {
-  const at = {
-    ...(label.trim() === '' && { label: doors.needed }),
-    ...(vesselIds?.length === 0 && { vesselIds: strings.noVessel }),
-  };
-  return Object.keys(at).length > 0 ? { at, others: [] } : null;
-}
-
 const bodyOf = ({ label, vesselIds, value, days }: Draft) => ({
   label: label.trim(),
   showsValue: value,
   expiresAt: endAfter(days),
   ...(vesselIds && { vesselIds: [...vesselIds] }),
 });
-
-function Which(props: { draft: Draft; fault: string | undefined; onChange: (draft: Draft) => void }) {
-  const { draft, fault, onChange } = props;
-  const { data: vessels = [] } = useQuery(vesselNamesQuery());
-  const chosen = draft.vesselIds;
-  const turn = (id: string) =>
-    onChange({
-      ...draft,
-      vesselIds: chosen?.includes(id) ? chosen.filter((each) => each !== id) : [...(chosen ?? []), id],
-    });
-  return (
-    <fieldset className="plain" id="share-vesselIds" tabIndex={-1} aria-describedby="share-vesselIds-fault">
-      <legend className="field-name">{strings.what}</legend>
-      {([null, []] as const).map((vesselIds) => (
-        <label key={String(vesselIds)} className="tick">
-          <input
-            type="radio"
-            name="share-which"
-            checked={(chosen === null) === (vesselIds === null)}
-            onChange={() => onChange({ ...draft, vesselIds })}
-          />
-          {vesselIds === null ? strings.all : strings.only}
-        </label>
-      ))}
-      {chosen && (
-        <div className="ticks">
-          {vessels.map(({ id, name }) => (
-            <label key={id} className="tick">
-              <input type="checkbox" checked={chosen.includes(id)} onChange={() => turn(id)} />
-              {name}
-            </label>
-          ))}
-        </div>
-      )}
-      <p id="share-vesselIds-fault" className={fault ? 'field-fault' : undefined}>
-        {fault}
-      </p>
-    </fieldset>
-  );
-}

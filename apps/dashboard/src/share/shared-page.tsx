@@ -10,6 +10,7 @@ import { formatDay, formatInstant } from '../ui/calendar.ts';
 import { Caution } from '../ui/caution.tsx';
 import { Day } from '../ui/day.tsx';
 import { Failed } from '../ui/failed.tsx';
+import { Ledger } from '../ui/ledger.tsx';
 import { Standing } from '../ui/standing.tsx';
 import { Waiting } from '../ui/waiting.tsx';
 import { type SharedView, sharedQuery } from './share.query.ts';
@@ -93,40 +94,26 @@ function Due({ rows, many }: { rows: SharedView['due']; many: boolean }) {
     columns.why,
   ];
   return (
-    <div className="scrolls">
-      <table className="ledger shared-due">
-        <caption className="out-of-sight">{words.caption}</caption>
-        <thead>
-          <tr>
-            {shown.map((column) => (
-              <th key={column} scope="col">
-                {column}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((row, index) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: an outsider is told no ids, and the rows never move
-            <tr key={index}>
-              <td>
-                <Standing standing={row.standing} />
-                {row.suspendedFrom && <span className="sub">{words.suspended}</span>}
-              </td>
-              <td data-of={columns.due}>{row.dueOn ? <Day on={row.dueOn} /> : words.noDate}</td>
-              <th scope="row">
-                <span className="row-name">{row.quantity > 1 ? `${row.thing} ×${row.quantity}` : row.thing}</span>
-                {row.zone && <span className="sub">{row.zone}</span>}
-              </th>
-              {many && <td data-of={columns.vessel}>{row.vessel}</td>}
-              <td data-of={columns.do}>{row.action.words}</td>
-              <td data-of={columns.why}>
-                {row.sentence} <span className="quiet">{sourceInShort(row.reference)}</span>
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+    <Ledger caption={words.caption} columns={shown} className="shared-due">
+      {rows.map((row, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: an outsider is told no ids, and the rows never move
+        <tr key={index}>
+          <td>
+            <Standing standing={row.standing} />
+            {row.suspendedFrom && <span className="sub">{words.suspended}</span>}
+          </td>
+          <td data-of={columns.due}>{row.dueOn ? <Day on={row.dueOn} /> : words.noDate}</td>
+          <th scope="row">
+            <span className="row-name">{row.quantity > 1 ? `${row.thing} ×${row.quantity}` : row.thing}</span>
+            {row.zone && <span className="sub">{row.zone}</span>}
+          </th>
+          {many && <td data-of={columns.vessel}>{row.vessel}</td>}
+          <td data-of={columns.do}>{row.action.words}</td>
+          <td data-of={columns.why}>
+            {row.sentence} <span className="quiet">{sourceInShort(row.reference)}</span>
+          </td>
+        </tr>
+      ))}
+    </Ledger>
   );
 }

@@ -7,6 +7,7 @@ import { Forbidden } from '../frame/forbidden.tsx';
 import { useMay } from '../organisation/may.ts';
 import { strings } from '../strings/share.ts';
 import { Failed } from '../ui/failed.tsx';
+import { Ledger } from '../ui/ledger.tsx';
 import { PageHeader } from '../ui/page-header.tsx';
 import { ShownOnce } from '../ui/shown-once.tsx';
 import { Waiting } from '../ui/waiting.tsx';
@@ -58,25 +59,10 @@ function Shares() {
 
 function List({ links, onTold }: { links: readonly ShareLink[]; onTold: (words: string) => void }) {
   return (
-    <div className="scrolls">
-      <table className="ledger">
-        <caption className="out-of-sight">{strings.caption}</caption>
-        <thead>
-          <tr>
-            {[columns.label, columns.shows, columns.until, columns.looks].map((column) => (
-              <th key={column} scope="col">
-                {column}
-              </th>
-            ))}
-            <td />
-          </tr>
-        </thead>
-        <tbody>
-          {links.map((link) => (
-            <ShareLine key={link.id} link={link} onTold={onTold} />
-          ))}
-        </tbody>
-      </table>
-    </div>
+    <Ledger caption={strings.caption} columns={[columns.label, columns.shows, columns.until, columns.looks]} doing>
+      {links.map((link) => (
+        <ShareLine key={link.id} link={link} onTold={onTold} />
+      ))}
+    </Ledger>
   );
 }

@@ -58,6 +58,4 @@ export const strings = {
   copied: 'Copied.',
   shut: 'I have it',
   isRevoked: (name: string) => `${name} is revoked.`,
-  notDone: 'Not done',
-  notDoneWhy: 'Put this right and try again.',
 };

@@ -23,7 +23,6 @@ export const strings = {
   what: 'What it shows',
   all: 'The whole fleet’s list, with vessels that come later',
   only: 'Only these vessels',
-  noVessel: 'names no vessel yet',
   value: 'Show what the vessels are worth',
   endsAfter: 'It ends after',
   terms: { 7: 'a week', 30: '30 days', 90: '90 days', 365: 'a year' } as Record<number, string>,
@@ -34,8 +33,6 @@ export const strings = {
   copied: 'Copied.',
   shut: 'I have it',
   showHer: 'Show her to an outsider',
-  notDone: 'Not done',
-  notDoneWhy: 'Put this right and try again.',
 };
 
 export const shared = {

@@ -1,20 +1,16 @@
-import { doors, people as words } from '../strings/people.ts';
-import { FaultSummary } from '../ui/fault-summary.tsx';
-import type { GrantFaults } from './grant-faults.ts';
+import { form } from '../strings/form.ts';
+import type { BoxFaults } from './box-faults.ts';
+import { FaultSummary } from './fault-summary.tsx';
 
-const NAMES: Readonly<Record<string, string>> = {
-  email: doors.email,
-  role: words.role,
-  vesselIds: words.narrow,
-  reason: words.reason,
-};
+type Props = { id: string; names: Readonly<Record<string, string>>; faults: BoxFaults };
 
-export function GrantSummary({ id, faults }: { id: string; faults: GrantFaults }) {
+/** The faults of a form whose boxes have the ids `id-key`, by their names. */
+export function BoxSummary({ id, names, faults }: Props) {
   return (
     <FaultSummary
-      heading={words.notDone}
-      why={doors.notYetWhy}
-      faults={Object.entries(faults.at).map(([key, fault]) => ({ id: `${id}-${key}`, name: NAMES[key] ?? key, fault }))}
+      heading={form.notDone}
+      why={form.notYetWhy}
+      faults={Object.entries(faults.at).map(([key, fault]) => ({ id: `${id}-${key}`, name: names[key] ?? key, fault }))}
       others={faults.others}
     />
   );

@@ -72,3 +72,6 @@ export function monthNames(): string[] {
   const name = new Intl.DateTimeFormat('en-GB', { month: 'long', timeZone: 'UTC' });
   return Array.from({ length: 12 }, (_, index) => name.format(new Date(Date.UTC(2001, index, 1))));
 }
+
+/** A term that is chosen in days ends so many days from now: an instant for the API. */
+export const endAfter = (days: number) => new Date(Date.now() + days * 86_400_000).toISOString();

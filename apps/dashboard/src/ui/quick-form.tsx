@@ -1,6 +1,6 @@
 /** A short form of named boxes: says all faults at its head and at each box, and keeps what was typed. */
 import { type FormEvent, type ReactNode, useState } from 'react';
-import { doors } from '../strings/people.ts';
+import { form } from '../strings/form.ts';
 import { FaultSummary } from './fault-summary.tsx';
 import { TextField } from './fields.tsx';
 import { SecretField } from './secret-field.tsx';
@@ -19,7 +19,7 @@ export type Box = {
 type Typed = Readonly<Record<string, string>>;
 
 export function QuickForm(props: {
-  /** Begins every box's id; one form a page may go without. */
+  /** Begins every box's id. */
   id: string;
   boxes: readonly Box[];
   submit: string;
@@ -35,7 +35,7 @@ export function QuickForm(props: {
   const send = async (event: FormEvent) => {
     event.preventDefault();
     const missing = boxes.filter(({ key, optional }) => !optional && typed[key]?.trim() === '');
-    if (missing.length > 0) return setFaults(missing.map(({ key }) => ({ at: key, words: doors.needed })));
+    if (missing.length > 0) return setFaults(missing.map(({ key }) => ({ at: key, words: form.needed })));
     setBusy(true);
     const fault = await onSubmit(typed);
     setBusy(false);
@@ -49,7 +49,7 @@ export function QuickForm(props: {
   const others = faults.filter(({ at }) => !boxes.some(({ key }) => key === at)).map(({ words }) => words);
   return (
     <form className="form" onSubmit={send} noValidate>
-      <FaultSummary heading={doors.notYet} why={doors.notYetWhy} faults={named} others={others} />
+      <FaultSummary heading={form.notYet} why={form.notYetWhy} faults={named} others={others} />
       {boxes.map(({ key, kind, name, help, fill }) => {
         const shared = { id: `${id}-${key}`, name, help, fill, fault: faultAt(key), value: typed[key] ?? '' };
         const onChange = (value: string) => setTyped({ ...typed, [key]: value });
@@ -61,7 +61,7 @@ export function QuickForm(props: {
       })}
       <p className="acts">
         <button type="submit" className={props.quiet ? undefined : 'first'} disabled={busy}>
-          {busy ? doors.busy : submit}
+          {busy ? form.busy : submit}
         </button>
         {props.children}
       </p>

@@ -1,6 +1,6 @@
 /** A box for a secret, hidden until asked to be shown: a long password typed unseen is typed wrong. */
 import { useState } from 'react';
-import { doors } from '../strings/people.ts';
+import { form } from '../strings/form.ts';
 import { TextField } from './fields.tsx';
 
 type Props = Omit<Parameters<typeof TextField>[0], 'type' | 'beside' | 'inputMode'>;
@@ -13,10 +13,10 @@ export function SecretField(props: Props) {
       <button
         type="button"
         className="word"
-        aria-label={`${shown ? doors.hide : doors.show}: ${props.name}`}
+        aria-label={`${shown ? form.hide : form.show}: ${props.name}`}
         onClick={() => setShown(!shown)}
       >
-        {shown ? doors.hide : doors.show}
+        {shown ? form.hide : form.show}
       </button>
     </div>
   );
