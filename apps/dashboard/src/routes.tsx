@@ -154,7 +154,12 @@ const shares = createRoute({
   component: SharesPage,
 });
 const shared = createRoute({ getParentRoute, path: '/shared', staticData: outside, component: SharedPage });
-const account = createRoute({ getParentRoute, path: '/account', component: AccountPage });
+const account = createRoute({
+  getParentRoute,
+  path: '/account',
+  staticData: { anywhere: true },
+  component: AccountPage,
+});
 const season = createRoute({ getParentRoute, path: '/season', component: SeasonPage });
 
 /** Addresses are read by people: plain words, not JSON in quotes. */
@@ -208,5 +213,7 @@ declare module '@tanstack/react-router' {
   interface StaticDataRouteOption {
     /** For whoever has no session, or no organisation. */
     outside?: true;
+    /** For whoever has a session, at an organisation or at none. */
+    anywhere?: true;
   }
 }

@@ -3,7 +3,7 @@ import { makeKey } from '@garboard/actions/api-key/make-key.ts';
 import { createApiKey, revokeKey } from '@garboard/actions/organisation/administer.ts';
 import type { Problem } from '@garboard/contract/problem.ts';
 import { readToken } from '@garboard/db/organisation/token.ts';
-import { may, type Permission, ROLES, type Role } from '@garboard/domain/organisation/permission.ts';
+import { ROLES, type Role } from '@garboard/domain/organisation/permission.ts';
 import { describe, expect, it } from 'vitest';
 import { app, type Headed, signedIn, type Told, tell } from '../support/api.ts';
 import { pools } from '../support/database.ts';
@@ -23,98 +23,7 @@ import {
 import { accepted, mintOrganisation, NOW, type TestOrganisation } from '../support/organisation.ts';
 import { aPerson, linkOf } from '../support/people.ts';
 import { aVessel } from '../support/vessels.ts';
-
-/** What each operation needs; `null`: it is for a person, and an API key stands for none, whatever its role. */
-const NEEDS: Record<string, Permission | null> = {
-  listVessels: 'read',
-  createVessel: 'keep_register',
-  getVessel: 'read',
-  changeVessel: 'keep_register',
-  listSituations: 'read',
-  recordSituation: 'keep_register',
-  listEvents: 'read',
-  recordEvent: 'record_facts',
-  readIdentifiers: 'read',
-  listItems: 'read',
-  addItem: 'keep_register',
-  addItems: 'keep_register',
-  getItem: 'read',
-  changeItem: 'keep_register',
-  listFacts: 'read',
-  recordFact: 'record_facts',
-  recordFacts: 'record_facts',
-  listObligations: 'read',
-  listDue: 'read',
-  listFleet: 'read',
-  listFleetSamples: 'read',
-  searchRegister: 'read',
-  getSeason: 'read',
-  setSeason: 'keep_register',
-  listSavedViews: 'read',
-  saveView: 'record_facts',
-  getSavedView: 'read',
-  changeView: 'record_facts',
-  removeView: 'record_facts',
-  restoreView: 'record_facts',
-  explainDueDates: 'read',
-  listRules: 'read',
-  addRule: 'keep_rules',
-  getRule: 'read',
-  changeRule: 'keep_rules',
-  endRule: 'keep_rules',
-  getRuleChange: 'read',
-  listOverrides: 'read',
-  setOverride: 'keep_register',
-  getOverride: 'read',
-  endOverride: 'keep_register',
-  listSafetyNotices: 'read',
-  enterSafetyNotice: 'keep_register',
-  matchSafetyNotice: 'read',
-  getSafetyNotice: 'read',
-  listNoticeItems: 'read',
-  answerSafetyNotice: 'record_facts',
-  withdrawSafetyNotice: 'keep_register',
-  listItemKinds: 'read',
-  listSchemes: 'read',
-  listVesselTemplates: 'read',
-  listAudit: 'read_audit',
-  exportAudit: 'read_audit',
-  getSession: 'read',
-  endSession: null,
-  switchOrganisation: null,
-  listPeople: 'read',
-  getPerson: 'read',
-  changePerson: 'manage_people',
-  removePerson: 'manage_people',
-  listInvitations: 'manage_people',
-  invitePerson: 'manage_people',
-  withdrawInvitation: 'manage_people',
-  acceptInvitation: null,
-  leaveOrganisation: null,
-  listShareLinks: 'share',
-  makeShareLink: 'share',
-  getShareLink: 'share',
-  listLooksAtLink: 'share',
-  revokeShareLink: 'share',
-  listApiKeys: 'keep_keys',
-  makeApiKey: 'keep_keys',
-  getApiKey: 'keep_keys',
-  renewApiKey: 'keep_keys',
-  revokeApiKey: 'keep_keys',
-  getOrganisation: 'read',
-  changeOrganisation: 'keep_organisation',
-  listOrganisations: null,
-  createOrganisation: null,
-  getAccount: null,
-  endOneSession: null,
-  endOtherSessions: null,
-  eraseAccount: null,
-};
-
-const allowedTo = (name: string): Role[] => {
-  const needed = NEEDS[name];
-  return ROLES.filter((role) => needed && may(role, needed));
-};
+import { allowedTo, NEEDS } from './needs.ts';
 
 /** The operation on those things, with the document's own example as the body. */
 function ask<Body>({ method, path, operation }: Asked, things: Things, headers: Headed): Promise<Told<Body>> {

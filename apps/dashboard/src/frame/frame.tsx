@@ -27,7 +27,7 @@ export function Frame() {
 
 function Inside() {
   const { data, error, isPending, refetch } = useQuery(sessionQuery());
-  const path = useRouterState({ select: (state) => state.location.pathname });
+  const anywhere = useMatches({ select: (matches) => matches.some(({ staticData }) => staticData.anywhere) });
   if (isPending) return null;
   if (isStatus(error, 401)) return <SignInPage />;
   if (!data) {
@@ -37,7 +37,7 @@ function Inside() {
       </main>
     );
   }
-  if (!data.organisation) return path === '/account' ? <Beside /> : <Nowhere />;
+  if (!data.organisation) return anywhere ? <Beside /> : <Nowhere />;
   return (
     <div className="frame">
       <a href="#page" className="skip">
@@ -55,7 +55,7 @@ function Inside() {
   );
 }
 
-/** One's own account is there without an organisation too. */
+/** A route that says so is there without an organisation too. */
 function Beside() {
   return (
     <main className="signed-out" id="page">
