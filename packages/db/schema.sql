@@ -159,6 +159,105 @@ CASE
 END;
 grant insert, select on fact to garboard_app;
 
+create table finding (
+  organisation_id uuid not null,
+  id uuid not null,
+  vessel_id uuid not null,
+  number integer not null,
+  item_id uuid,
+  zone text not null,
+  what text not null,
+  hazard text not null,
+  urgency text not null,
+  state text not null,
+  is_open boolean not null,
+  trade text,
+  responsible text,
+  first_seen_on date not null,
+  last_seen_on date not null,
+  detail jsonb not null,
+  rank smallint not null,
+  created_at timestamp with time zone not null,
+  version integer not null default 1,
+  constraint finding_pkey PRIMARY KEY (organisation_id, id),
+  constraint finding_organisation_id_vessel_id_number_key UNIQUE (organisation_id, vessel_id, number),
+  constraint finding_organisation_id_item_id_fkey FOREIGN KEY (organisation_id, item_id) REFERENCES item(organisation_id, id),
+  constraint finding_organisation_id_vessel_id_fkey FOREIGN KEY (organisation_id, vessel_id) REFERENCES vessel(organisation_id, id)
+);
+CREATE INDEX finding_by_age ON public.finding USING btree (organisation_id, is_open, first_seen_on, id);
+CREATE INDEX finding_by_rank ON public.finding USING btree (organisation_id, is_open, rank, id);
+CREATE INDEX finding_of_vessel ON public.finding USING btree (organisation_id, vessel_id, is_open, id);
+alter table finding enable row level security;
+alter table finding force row level security;
+create policy own_organisation on finding
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on finding as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
+grant insert, select, update on finding to garboard_app;
+
+create table finding_entry (
+  organisation_id uuid not null,
+  id uuid not null,
+  finding_id uuid not null,
+  vessel_id uuid not null,
+  visit_id uuid,
+  step text not null,
+  said jsonb not null,
+  on_day date not null,
+  recorded_by text not null,
+  recorded_at timestamp with time zone not null,
+  constraint finding_entry_pkey PRIMARY KEY (organisation_id, id),
+  constraint finding_entry_organisation_id_finding_id_fkey FOREIGN KEY (organisation_id, finding_id) REFERENCES finding(organisation_id, id),
+  constraint finding_entry_organisation_id_vessel_id_fkey FOREIGN KEY (organisation_id, vessel_id) REFERENCES vessel(organisation_id, id)
+);
+CREATE INDEX entry_of_finding ON public.finding_entry USING btree (organisation_id, finding_id, id);
+CREATE INDEX entry_of_visit ON public.finding_entry USING btree (organisation_id, visit_id, id) WHERE (visit_id IS NOT NULL);
+alter table finding_entry enable row level security;
+alter table finding_entry force row level security;
+create policy own_organisation on finding_entry
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on finding_entry as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
+grant insert, select on finding_entry to garboard_app;
+
+create table finding_terms (
+  organisation_id uuid not null,
+  within_weeks_days integer not null,
+  put_off_at_most_days integer not null,
+  second_pair_of_eyes boolean not null,
+  version integer not null,
+  constraint finding_terms_pkey PRIMARY KEY (organisation_id),
+  constraint finding_terms_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id),
+  constraint finding_terms_put_off_at_most_days_check CHECK (((put_off_at_most_days >= 1) AND (put_off_at_most_days <= 1830))),
+  constraint finding_terms_within_weeks_days_check CHECK (((within_weeks_days >= 1) AND (within_weeks_days <= 183)))
+);
+alter table finding_terms enable row level security;
+alter table finding_terms force row level security;
+create policy own_organisation on finding_terms
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select, update on finding_terms to garboard_app;
+
 create table former_plate (
   organisation_id uuid not null,
   id uuid not null,
@@ -274,6 +373,44 @@ CASE
     ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
 END;
 grant insert, select, update on item to garboard_app;
+
+create table matter (
+  organisation_id uuid not null,
+  id uuid not null,
+  source text not null,
+  vessel_id uuid not null,
+  zone text not null,
+  label text not null,
+  action text not null,
+  sentence text not null,
+  urgency text,
+  trade text,
+  responsible text,
+  due_from date not null,
+  overdue_after date not null,
+  constraint matter_pkey PRIMARY KEY (organisation_id, id),
+  constraint matter_organisation_id_vessel_id_fkey FOREIGN KEY (organisation_id, vessel_id) REFERENCES vessel(organisation_id, id),
+  constraint matter_source_check CHECK ((source = ANY (ARRAY['finding'::text, 'deferral'::text, 'referral'::text, 'limitation'::text])))
+);
+CREATE INDEX matter_due ON public.matter USING btree (organisation_id, overdue_after, id);
+CREATE INDEX matter_of_vessel ON public.matter USING btree (organisation_id, vessel_id, overdue_after, source);
+alter table matter enable row level security;
+alter table matter force row level security;
+create policy own_organisation on matter
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on matter as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
+grant delete, insert, select, update on matter to garboard_app;
 
 create table membership (
   organisation_id uuid not null,

@@ -9,6 +9,19 @@ import { exportAuditRoute } from './audit/export-audit.route.ts';
 import { listAuditRoute } from './audit/list-audit.route.ts';
 import { listDueRoute } from './due-list/list-due.route.ts';
 import { listSamplesRoute } from './due-list/list-samples.route.ts';
+import { changeFindingRoute } from './finding/change-finding.route.ts';
+import { enterFindingRoute } from './finding/enter-finding.route.ts';
+import { getFindingRoute } from './finding/get-finding.route.ts';
+import { getTermsRoute } from './finding/get-terms.route.ts';
+import { listAlikeRoute } from './finding/list-alike.route.ts';
+import { listEntriesRoute } from './finding/list-entries.route.ts';
+import { listFindingsRoute } from './finding/list-findings.route.ts';
+import { mergeFindingRoute } from './finding/merge-finding.route.ts';
+import { setTermsRoute } from './finding/set-terms.route.ts';
+import { sightFindingRoute } from './finding/sight-finding.route.ts';
+import { splitFindingRoute } from './finding/split-finding.route.ts';
+import { takeRemedyStepRoute } from './finding/take-remedy-step.route.ts';
+import { verifyFindingRoute } from './finding/verify-finding.route.ts';
 import { listFleetRoute } from './fleet/list-fleet.route.ts';
 import { healthRoute } from './health/health.route.ts';
 import { addItemRoute } from './item/add-item.route.ts';
@@ -104,6 +117,19 @@ export const OPERATIONS = [
   recordFactRoute,
   recordFactsRoute,
   listObligationsRoute,
+  listFindingsRoute,
+  enterFindingRoute,
+  listAlikeRoute,
+  getFindingRoute,
+  changeFindingRoute,
+  listEntriesRoute,
+  sightFindingRoute,
+  takeRemedyStepRoute,
+  verifyFindingRoute,
+  mergeFindingRoute,
+  splitFindingRoute,
+  getTermsRoute,
+  setTermsRoute,
   listDueRoute,
   listSamplesRoute,
   listFleetRoute,

@@ -20,7 +20,7 @@ describe('check', () => {
 
     expect(ok).toBe(true);
     expect(line).toMatch(
-      /^Test Fleet \S+: audit of 2 rows is whole, head 2:[0-9a-f]{64}\n1 vessels, 0 obligations differed, 0 day counts differed$/,
+      /^Test Fleet \S+: audit of 2 rows is whole, head 2:[0-9a-f]{64}\n1 vessels, 0 obligations differed, 0 findings differed, 0 day counts differed$/,
     );
   });
 

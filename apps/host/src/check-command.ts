@@ -30,16 +30,17 @@ function readHead(text: string): Head | null {
 }
 
 async function checkDates(pools: Pools, organisations: readonly OrganisationRecord[]): Promise<Answer> {
-  const found = { vessels: 0, obligations: 0, days: 0, unconfirmed: 0 };
+  const found = { vessels: 0, obligations: 0, findings: 0, days: 0, unconfirmed: 0 };
   for (const { id } of organisations) {
     const one = await recompute(pools.app, id);
     found.vessels += one.vessels;
     found.obligations += one.obligations;
+    found.findings += one.findings;
     found.days += one.days;
     found.unconfirmed += one.unconfirmed;
   }
-  const isRepaired = found.obligations + found.days > 0;
-  const counted = `${found.vessels} vessels, ${found.obligations} obligations differed, ${found.days} day counts differed`;
+  const isRepaired = found.obligations + found.findings + found.days > 0;
+  const counted = `${found.vessels} vessels, ${found.obligations} obligations differed, ${found.findings} findings differed, ${found.days} day counts differed`;
   const line = isRepaired ? `${counted}; repaired` : counted;
   if (found.unconfirmed === 0) return { ok: !isRepaired, line };
   return { ok: false, line: `${line}; a second reckoning comes to other dates for ${found.unconfirmed} obligations` };

@@ -2,6 +2,7 @@
 import type { ColumnType, Generated } from 'kysely';
 import type { ApiKeyTable, ApiKeyUseTable } from './api-key/tables.ts';
 import type { Instant, Json, MaybeInstant, MaybeJson } from './column.ts';
+import type { FindingEntryTable, FindingTable, FindingTermsTable, MatterTable } from './finding/tables.ts';
 import type { InvitationTable, MembershipTable } from './organisation/tables.ts';
 import type { FormerPlateTable, NoticeAnswerTable, SafetyNoticeTable } from './safety-notice/tables.ts';
 import type { ShareLinkTable, ShareViewTable } from './share/tables.ts';
@@ -209,6 +210,10 @@ export type Database = {
   notice_answer: NoticeAnswerTable;
   former_plate: FormerPlateTable;
   obligation: ObligationTable;
+  finding_terms: FindingTermsTable;
+  finding: FindingTable;
+  finding_entry: FindingEntryTable;
+  matter: MatterTable;
   season: { organisation_id: string; starts: string | null; ends: string | null; version: number };
   saved_view: SavedViewTable;
   day_count: {

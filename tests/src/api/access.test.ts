@@ -11,7 +11,8 @@ import {
   ALL,
   type Asked,
   addressOf,
-  exampleOf,
+  bodyOf,
+  ifMatchOf,
   isAboutAThing,
   NO_ONE_S,
   named,
@@ -26,9 +27,10 @@ import { aVessel } from '../support/vessels.ts';
 import { allowedTo, NEEDS } from './needs.ts';
 
 /** The operation on those things, with the document's own example as the body. */
-function ask<Body>({ method, path, operation }: Asked, things: Things, headers: Headed): Promise<Told<Body>> {
-  const body = exampleOf(operation);
-  const version: Headed = method === 'GET' ? {} : { 'if-match': '"1"' };
+function ask<Body>(asked: Asked, things: Things, headers: Headed): Promise<Told<Body>> {
+  const { method, path, operation } = asked;
+  const body = bodyOf(asked, things);
+  const version: Headed = method === 'GET' ? {} : { 'if-match': ifMatchOf(asked) };
   const json: Headed = body === undefined ? version : { 'content-type': 'application/json', ...version };
   return tell<Body>(
     app.request,

@@ -3,7 +3,16 @@ import type { AuditPage } from '@garboard/contract/audit/audit.ts';
 import { describe, expect, it } from 'vitest';
 import { app, type Headed, signedIn, tell } from '../support/api.ts';
 import { everythingOf } from '../support/everything-of.ts';
-import { ALL, addressOf, exampleOf, named, thingsOf, WITH_CREDENTIALS } from '../support/operations.ts';
+import {
+  ALL,
+  addressOf,
+  bodyOf,
+  exampleOf,
+  ifMatchOf,
+  named,
+  thingsOf,
+  WITH_CREDENTIALS,
+} from '../support/operations.ts';
 
 /** Bookkeeping of the write itself. */
 const BESIDE = new Set(['audit', 'audit_head', 'idempotency']);
@@ -20,14 +29,18 @@ describe('every change', () => {
     const things = await thingsOf(owner);
     const key = await owner.organisation.key('owner');
     const before = await everythingOf(owner.organisation.id);
-    const headers: Headed = { authorization: `Bearer ${key}`, 'content-type': 'application/json', 'if-match': '"1"' };
+    const headers: Headed = {
+      authorization: `Bearer ${key}`,
+      'content-type': 'application/json',
+      'if-match': ifMatchOf(asked),
+    };
 
     const { status } = await tell(
       app.request,
       asked.method,
       addressOf(asked.path, things),
       { ...headers, 'x-request-id': `of-${name}` },
-      exampleOf(asked.operation),
+      bodyOf(asked, things),
     );
 
     const changed = (await changedTables(before, owner.organisation.id)).filter((table) => !BESIDE.has(table));

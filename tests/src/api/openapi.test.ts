@@ -156,6 +156,12 @@ const CONFLICTS: Record<string, string> = {
   revokeShareLink: 'one that was revoked already',
   renewApiKey: 'one that was revoked',
   revokeApiKey: 'one that was revoked already',
+  changeFinding: 'one that has ended',
+  sightFinding: 'one that was entered in error, or merged',
+  takeRemedyStep: 'a step that does not lead on from where it stands',
+  verifyFinding: 'one that nobody has reported done',
+  mergeFinding: 'one that has ended',
+  splitFinding: 'one that has ended',
   withdrawInvitation: 'one that was withdrawn already',
   acceptInvitation: 'somebody who is here already',
 };

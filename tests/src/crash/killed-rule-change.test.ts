@@ -46,6 +46,7 @@ it('a rule change killed in the middle goes on where it was, and ends as if work
   expect(await recompute(pools.app, organisation.id)).toEqual({
     vessels: VESSELS,
     obligations: 0,
+    findings: 0,
     days: 0,
     unconfirmed: 0,
   });

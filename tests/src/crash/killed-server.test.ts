@@ -58,7 +58,7 @@ async function killAndLookAgain(kill: (running: GarboardProcess, dataDir: string
   const kept = new Set((await Promise.all(items.map((item) => factIds(second.address, key, item)))).flat());
   expect(acknowledged.filter((id) => !kept.has(id))).toEqual([]);
   expect(await administer(settings, 'check')).toMatch(
-    /^Crash Harbour: audit of \d+ rows is whole, head \d+:[0-9a-f]{64}\n1 vessels, 0 obligations differed, 0 day counts differed$/,
+    /^Crash Harbour: audit of \d+ rows is whole, head \d+:[0-9a-f]{64}\n1 vessels, 0 obligations differed, 0 findings differed, 0 day counts differed$/,
   );
   expect(await second.end('SIGTERM')).toBe(0);
 }

@@ -2,7 +2,7 @@
 import { type Validate, validators } from '@garboard/api/openapi/conforms.test-support.ts';
 import fc from 'fast-check';
 import { document } from './api.ts';
-import { type Asked, addressOf, bodySchema, exampleOf, type Schema, type Things } from './operations.ts';
+import { type Asked, addressOf, bodyOf, bodySchema, type Schema, type Things } from './operations.ts';
 import { fitting, JUNK_TEXT, spoiled } from './schema-arbitrary.ts';
 
 export type AnyRequest = {
@@ -17,7 +17,8 @@ type Parameter = { readonly name: string; readonly in: string; readonly schema: 
 
 const validator = validators(document);
 
-export function anyRequest({ path, operation }: Asked, things: Things): fc.Arbitrary<AnyRequest> {
+export function anyRequest(asked: Asked, things: Things): fc.Arbitrary<AnyRequest> {
+  const { path, operation } = asked;
   const parameters = (operation as { parameters?: readonly Parameter[] }).parameters ?? [];
   const known = Object.values(things).filter((thing) => /^[0-9a-f-]{36}$/.test(thing));
   return fc
@@ -25,7 +26,7 @@ export function anyRequest({ path, operation }: Asked, things: Things): fc.Arbit
       address: anyAddress(path, things),
       query: anyQuery(parameters, known),
       headers: anyHeaders(parameters),
-      body: anyBody(operation, known),
+      body: anyBody(asked, things, known),
     })
     .map(({ address, query, headers, body }) => ({
       path: `${address}${query.text}`,
@@ -91,14 +92,11 @@ function anyHeaders(parameters: readonly Parameter[]): fc.Arbitrary<Record<strin
 
 type Body = { readonly text: string; readonly wrong: readonly string[] };
 
-function anyBody(operation: Asked['operation'], known: readonly string[]): fc.Arbitrary<Body | undefined> {
-  const schema = bodySchema(operation);
+function anyBody(asked: Asked, things: Things, known: readonly string[]): fc.Arbitrary<Body | undefined> {
+  const schema = bodySchema(asked.operation);
+  const example = bodyOf(asked, things);
   if (!schema) return fc.constant(undefined);
-  const fits = fc.oneof(
-    fc.constant(exampleOf(operation)),
-    mixed(schema, exampleOf(operation), known),
-    fitting(schema, known),
-  );
+  const fits = fc.oneof(fc.constant(example), mixed(schema, example, known), fitting(schema, known));
   const validate = validator(schema);
   const values = fc.oneof({ weight: 2, arbitrary: fits }, { weight: 1, arbitrary: spoiled(fits) });
   const torn = fc.tuple(fits, fc.nat(), fc.string({ maxLength: 2 })).map(([value, at, text]) => tear(value, at, text));

@@ -1,6 +1,6 @@
 /** What can be wrong with a body, made from the shape that the document asks for and its own example. */
 import { document } from './api.ts';
-import { resolve, type Schema } from './operations.ts';
+import { onlyWord, resolve, type Schema } from './operations.ts';
 
 type Json = Readonly<Record<string, unknown>>;
 /** A body that fits its shape but for the places that are named. */
@@ -23,7 +23,8 @@ const sorted = (places: readonly string[]) => [...places].sort();
 export function mistyped(shape: Schema, example: Json): [string, BadBody][] {
   return Object.entries(KINDS).flatMap(([kind, value]) => {
     const names = propertiesOf(shape)
-      .filter(([, property]) => !kindsOf(property).has(kind))
+      // What says which shape it is: with another word there the rest is of no known shape.
+      .filter(([, property]) => onlyWord(property) === undefined && !kindsOf(property).has(kind))
       .map(([name]) => name);
     const text = JSON.stringify({ ...example, ...Object.fromEntries(names.map((name) => [name, value])) });
     return names.length === 0 ? [] : [[kind, { text, pointers: sorted(names.map((name) => `/${name}`)) }]];

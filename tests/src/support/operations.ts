@@ -4,12 +4,14 @@
  */
 
 import { makeKey } from '@garboard/actions/api-key/make-key.ts';
+import type { ActionContext } from '@garboard/actions/context.ts';
 import { invitePerson } from '@garboard/actions/organisation/invite-person.ts';
 import { saveView } from '@garboard/actions/saved-view/save-view.ts';
 import { makeShareLink } from '@garboard/actions/share/make-share-link.ts';
 import type { Operation } from '@garboard/api/openapi/conforms.test-support.ts';
 import type { Pools } from '@garboard/db/pool.ts';
 import { type Client, document } from './api.ts';
+import { aFinding, aFindingReportedDone } from './findings.ts';
 import { aNotice } from './notices.ts';
 import { accepted } from './organisation.ts';
 import { anOwnRule } from './own-rules.ts';
@@ -49,6 +51,7 @@ export async function thingsOf(client: Client, home?: Pools): Promise<Things> {
   const ctx = client.organisation.ctx();
   const vessel = await aVessel(ctx, ['solas']);
   const { item } = await anItem(ctx, vessel.id, 'liferaft');
+  const findings = await someFindings(ctx, vessel.id);
   const override = await anOverride(ctx, vessel.id);
   const ours = { name: 'Ours', page: 'due', filters: {}, shared: true } as const;
   const view = accepted(await saveView(ctx, ours));
@@ -69,6 +72,7 @@ export async function thingsOf(client: Client, home?: Pools): Promise<Things> {
     keyId: key.id,
     linkId: link.id,
     itemId: item.id,
+    ...findings,
     overrideId: override.id,
     ...made,
     personId,
@@ -90,9 +94,35 @@ export const NO_ONE_S: Things = new Proxy<Record<string, string>>(CATALOGUE, {
 export const isAboutAThing = ({ path }: Asked) =>
   parametersOf(path).some((parameter) => !Object.hasOwn(CATALOGUE, parameter));
 
+/** Found, found besides, and reported done by somebody who asks nothing more. */
+async function someFindings(ctx: ActionContext, vesselId: string): Promise<Things> {
+  const found = await aFinding(ctx, vesselId, {}, '2026-11-20');
+  const other = await aFinding(ctx, vesselId, { what: 'Regulator out of date' }, '2026-11-20');
+  const mended = await aFindingReportedDone(ctx, vesselId);
+  return { findingId: found.id, otherFindingId: other.id, mendedFindingId: mended.id };
+}
+
+/** An operation that wants another thing than the first of its sort, the version that it has, and what its body names. */
+const PARTICULAR: Record<
+  string,
+  { readonly thing?: Record<string, string>; readonly version?: number; readonly names?: Record<string, string> }
+> = {
+  '/v1/findings/{findingId}/verification': { thing: { findingId: 'mendedFindingId' }, version: 2 },
+  '/v1/findings/{findingId}/merge': { names: { into: 'otherFindingId' } },
+};
+
+export const ifMatchOf = ({ path }: Asked): string => `"${PARTICULAR[path]?.version ?? 1}"`;
+
+/** The document's own example, about the things that are really there. */
+export function bodyOf({ path, operation }: Asked, things: Things): unknown {
+  const names = Object.entries(PARTICULAR[path]?.names ?? {}).map(([name, thing]) => [name, things[thing]]);
+  const example = exampleOf(operation);
+  return names.length > 0 ? { ...(example as object), ...Object.fromEntries(names) } : example;
+}
+
 export function addressOf(path: string, things: Things): string {
   return parametersOf(path).reduce((address, parameter) => {
-    const thing = things[parameter];
+    const thing = things[PARTICULAR[path]?.thing?.[parameter] ?? parameter];
     if (thing === undefined)
       throw new Error(`make a thing for {${parameter}} in thingsOf, tests/src/support/operations.ts`);
     return address.replace(`{${parameter}}`, thing);
@@ -116,6 +146,24 @@ const parametersOf = (path: string): string[] => [...path.matchAll(/\{(\w+)\}/g)
 export function bodySchema({ requestBody }: Operation): Schema | undefined {
   const schema = requestBody?.content['application/json']?.schema;
   return schema && resolve(schema);
+}
+
+/** The one text that fits, where there is only one: it says which shape of several it is. */
+export function onlyWord(part: Schema): unknown {
+  const words = 'const' in part ? [part.const] : ((resolve(part).enum ?? []) as readonly unknown[]);
+  return words.length === 1 ? words[0] : undefined;
+}
+
+/** Of a choice of shapes the one that the example has. */
+export function shapeOfExample(operation: Operation): Schema {
+  const whole = bodySchema(operation) ?? {};
+  const choices = (whole.oneOf as readonly Schema[] | undefined)?.map(resolve);
+  const example = exampleOf(operation) as Record<string, unknown>;
+  const fits = (choice: Schema) =>
+    Object.entries((choice.properties ?? {}) as Record<string, Schema>).every(([name, part]) =>
+      [undefined, example[name]].includes(onlyWord(part)),
+    );
+  return choices?.find(fits) ?? whole;
 }
 
 /** The document's own example of what is asked for. */

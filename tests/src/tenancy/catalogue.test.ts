@@ -59,6 +59,7 @@ const OF_THE_ORGANISATION = [
   'api_key',
   'api_key_use',
   'audit_head',
+  'finding_terms',
   'idempotency',
   'invitation',
   'membership',

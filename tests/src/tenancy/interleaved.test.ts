@@ -8,7 +8,7 @@ import { sql } from 'kysely';
 import { afterAll, describe, expect, it } from 'vitest';
 import { databaseUrl, pools } from '../support/database.ts';
 import { reportFigure, size } from '../support/long.ts';
-import { ALL, type Asked, addressOf, exampleOf, questionOf } from '../support/operations.ts';
+import { ALL, type Asked, addressOf, bodyOf, ifMatchOf, questionOf } from '../support/operations.ts';
 import { NOW } from '../support/organisation.ts';
 import { random } from '../support/random.ts';
 import { aFleet, type Fleet, marksOf } from './two-fleets.ts';
@@ -26,13 +26,13 @@ const OPERATIONS = ALL.filter(({ path }) => path.startsWith('/v1/'));
 
 /** As the one, on things of the one or of the other. */
 async function step(asked: Asked, ours: Fleet, of: Fleet, key: string): Promise<{ status: number; text: string }> {
-  const body = exampleOf(asked.operation);
+  const body = bodyOf(asked, of.things);
   const response = await app.request(`${addressOf(asked.path, of.things)}${questionOf(asked.operation)}`, {
     method: asked.method,
     headers: {
       authorization: `Bearer ${ours.key}`,
       'content-type': 'application/json',
-      'if-match': '"1"',
+      'if-match': ifMatchOf(asked),
       'idempotency-key': key,
     },
     ...(body !== undefined && { body: JSON.stringify(body) }),

@@ -126,6 +126,7 @@ describe('somebody with some vessels', () => {
     expect(await recompute(pools.app, organisation.id)).toEqual({
       vessels: 2,
       obligations: 0,
+      findings: 0,
       days: 0,
       unconfirmed: 0,
     });

@@ -4,7 +4,7 @@ import { createApp } from '@garboard/api/app.ts';
 import type { Pools } from '@garboard/db/pool.ts';
 import { signedIn } from '../support/api.ts';
 import { pools } from '../support/database.ts';
-import { type Asked, addressOf, exampleOf, questionOf, type Things, thingsOf } from '../support/operations.ts';
+import { type Asked, addressOf, bodyOf, ifMatchOf, questionOf, type Things, thingsOf } from '../support/operations.ts';
 import { mintOrganisation, NOW, type TestOrganisation } from '../support/organisation.ts';
 
 export type Fleet = { readonly organisation: TestOrganisation; readonly key: string; readonly things: Things };
@@ -33,13 +33,13 @@ export async function tryEverything(
   for (const operation of asked)
     for (const things of [ours.things, theirs.things]) {
       const { method, path } = operation;
-      const body = exampleOf(operation.operation);
+      const body = bodyOf(operation, things);
       const response = await app.request(`${addressOf(path, things)}${questionOf(operation.operation)}`, {
         method,
         headers: {
           authorization: `Bearer ${ours.key}`,
           'content-type': 'application/json',
-          'if-match': '"1"',
+          'if-match': ifMatchOf(operation),
           'idempotency-key': randomUUID(),
         },
         ...(body !== undefined && { body: JSON.stringify(body) }),

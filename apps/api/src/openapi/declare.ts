@@ -86,6 +86,7 @@ export const IF_MATCH = {
 
 export const VesselPath = z.object({ vesselId: Id });
 export const ItemPath = z.object({ itemId: Id });
+export const FindingPath = z.object({ findingId: Id });
 export const OverridePath = z.object({ overrideId: Id });
 export const SavedViewPath = z.object({ viewId: Id });
 export const RulePath = z.object({ ruleId: z.string().meta({ description: 'An `id` of `/v1/rules`.' }) });

@@ -9,6 +9,10 @@ const TAGS = [
   { name: 'Audit', description: 'Who changed what, as a chain that can be checked.' },
   { name: 'Catalogue', description: 'The rules with their sources, the kinds of item, the schemes.' },
   { name: 'Due list', description: 'What is out of date across the fleet, and why.' },
+  {
+    name: 'Findings',
+    description: 'What is not right aboard, and how it stands with putting it right, until somebody else has looked.',
+  },
   { name: 'Items', description: 'Things aboard, the facts about them, and what follows from the facts.' },
   { name: 'Keys', description: 'The keys of programs: what each may do, and until when.' },
   { name: 'Links for outsiders', description: 'What is shown to somebody outside, until when, and who looked.' },

@@ -19,7 +19,7 @@ const route = createRoute({
   tags: ['Due list'],
   summary: 'Say when the season is',
   description:
-    'For `owner` and `manager`. `null` says nothing of one. It moves no date: it is drawn behind the dates. `If-Match` is required.',
+    'For `owner` and `manager`. `null` says nothing of one. It moves no date of a rule: it is drawn behind them. Findings to be dealt with this season are due on its last day. `If-Match` is required.',
   security: SIGNED_IN,
   request: { headers: z.object(IF_MATCH), body: body(OwnSeason) },
   responses: {

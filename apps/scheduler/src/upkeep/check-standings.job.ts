@@ -1,5 +1,5 @@
 /**
- * Every night: stored obligations and counts against a recompute from the facts; a difference alarms and is repaired.
+ * Every night: stored obligations, findings and counts against a recompute from the facts and entries; a difference alarms and is repaired.
  * And their days against a second reckoning; there a difference alarms, and is for somebody to look into.
  */
 import { recompute } from '@garboard/actions/upkeep/recompute.ts';
@@ -12,7 +12,7 @@ export const checkStandings: Job = {
   async run({ owner, app, log }) {
     for (const organisation of await listOrganisations(owner)) {
       const found = await recompute(app, organisation.id);
-      const differs = found.obligations > 0 || found.days > 0;
+      const differs = found.obligations + found.findings + found.days > 0;
       const isWrong = differs || found.unconfirmed > 0;
       log({
         level: isWrong ? 'error' : 'info',

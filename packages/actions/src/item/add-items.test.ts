@@ -61,6 +61,7 @@ describe('adding things at once', () => {
       expect(await recompute(pools.app, organisation.id)).toEqual({
         vessels: 1,
         obligations: 0,
+        findings: 0,
         days: 0,
         unconfirmed: 0,
       });

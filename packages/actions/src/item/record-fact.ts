@@ -13,7 +13,7 @@ import type { Obligation } from '@garboard/domain/item/obligation.ts';
 import { actorText, audit } from '../audit.ts';
 import type { ActionContext } from '../context.ts';
 import { newId } from '../new-id.ts';
-import { done, refused, type Written } from '../result.ts';
+import { done, type Result, refused, type Written } from '../result.ts';
 import { type Write, write } from '../write.ts';
 import { refreshObligations } from './refresh-obligations.ts';
 
@@ -31,30 +31,36 @@ export type FactRecorded = {
   readonly doubts: readonly string[];
 };
 
-export function recordFact(
-  ctx: ActionContext,
+export function recordFact(ctx: ActionContext, fact: NewFact): Promise<Written<FactRecorded, FactRefusal>> {
+  return write(ctx, 'record_facts', (write) => recordFactIn(write, fact));
+}
+
+type FactRefusal = 'not_found' | 'stale' | 'invalid';
+
+/** The same as a part of another act, in that act's transaction. */
+export async function recordFactIn(
+  write: Write,
   { itemId, expectedVersion, fact }: NewFact,
-): Promise<Written<FactRecorded, 'not_found' | 'stale' | 'invalid'>> {
-  return write(ctx, 'record_facts', async (write) => {
-    const locked = await lockItem(write, itemId);
-    if (!locked) return refused({ kind: 'not_found' });
-    const { item, today, history } = locked;
-    if (expectedVersion !== undefined && item.version !== expectedVersion)
-      return refused({ kind: 'stale', version: item.version });
-    const record = toRecord(ctx, itemId, fact, formatDay(today));
-    const { problems, doubts } = factProblems(toFact(record), history, today);
-    if (problems.length > 0) return refused({ kind: 'invalid', errors: problems });
-    await insertFact(write.tx, ctx.organisationId, record);
-    const version = await touchItem(write.tx, itemId);
-    audit(write, { verb: 'record_fact', subject: 'fact', subjectId: record.id, before: null, after: record });
-    const { obligations } = await refreshObligations(write.tx, ctx.organisationId, item.vesselId, [itemId]);
-    return done({
-      fact: record,
-      item: { ...item, version },
-      asOf: formatDay(today),
-      obligations: obligations.get(itemId) ?? [],
-      doubts,
-    });
+): Promise<Result<FactRecorded, FactRefusal>> {
+  const { ctx } = write;
+  const locked = await lockItem(write, itemId);
+  if (!locked) return refused({ kind: 'not_found' });
+  const { item, today, history } = locked;
+  if (expectedVersion !== undefined && item.version !== expectedVersion)
+    return refused({ kind: 'stale', version: item.version });
+  const record = toRecord(ctx, itemId, fact, formatDay(today));
+  const { problems, doubts } = factProblems(toFact(record), history, today);
+  if (problems.length > 0) return refused({ kind: 'invalid', errors: problems });
+  await insertFact(write.tx, ctx.organisationId, record);
+  const version = await touchItem(write.tx, itemId);
+  audit(write, { verb: 'record_fact', subject: 'fact', subjectId: record.id, before: null, after: record });
+  const { obligations } = await refreshObligations(write.tx, ctx.organisationId, item.vesselId, [itemId]);
+  return done({
+    fact: record,
+    item: { ...item, version },
+    asOf: formatDay(today),
+    obligations: obligations.get(itemId) ?? [],
+    doubts,
   });
 }
 

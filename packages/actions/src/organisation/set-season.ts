@@ -2,6 +2,7 @@
 import { loadSeason, type Season, type SeasonRecord, saveSeason } from '@garboard/db/organisation/season.ts';
 import { audit } from '../audit.ts';
 import type { ActionContext } from '../context.ts';
+import { refreshFleetMatters } from '../finding/refresh-matters.ts';
 import { done, refused, type Written } from '../result.ts';
 import { write } from '../write.ts';
 
@@ -18,6 +19,7 @@ export function setSeason(
       return refused({ kind: 'stale', version: before.version });
     const after = { season, version: expectedVersion + 1 };
     audit(write, { verb: 'set_season', subject: 'organisation', subjectId: ctx.organisationId, before, after });
+    await refreshFleetMatters(write);
     return done(after);
   });
 }

@@ -12,7 +12,7 @@ import { recompute } from '../upkeep/recompute.ts';
 import { changeVessel } from '../vessel/change-vessel.ts';
 import { workThroughRuleChanges } from './work-through-rule-changes.ts';
 
-const RIGHT = { obligations: 0, days: 0 };
+const RIGHT = { obligations: 0, findings: 0, days: 0 };
 const days = (n: number) => new Date(NOW.getTime() + n * 86_400_000);
 
 async function twoHoses() {

@@ -61,7 +61,7 @@ describe('setting a figure of one’s own', () => {
       weight: 'insurer',
     });
     await state(ctx, item.id, { fact: 'serviced', on: '2026-11-04', doneBy: { capacity: 'liferaft_service_station' } });
-    const right = { vessels: 1, obligations: 0, days: 0, unconfirmed: 0 };
+    const right = { vessels: 1, obligations: 0, findings: 0, days: 0, unconfirmed: 0 };
     expect(await recompute(pools.app, organisation.id)).toEqual(right);
 
     accepted(await endOverride(ctx, { overrideId: letter.id, expectedVersion: 1, reason: 'another insurer' }));

@@ -18,7 +18,7 @@ import { answerNotice } from './answer-notice.ts';
 import { enterNotice } from './enter-notice.ts';
 import { withdrawNotice } from './withdraw-notice.ts';
 
-const RIGHT = { obligations: 0, days: 0, unconfirmed: 0 };
+const RIGHT = { obligations: 0, findings: 0, days: 0, unconfirmed: 0 };
 
 async function aFleetWithHoses() {
   const organisation = await mintOrganisation(pools);

@@ -2,6 +2,7 @@ import { readDueList } from '@garboard/db/due-list/read-due-list.ts';
 import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { parseDay } from '@garboard/domain/calendar/day.ts';
 import { pools } from '@garboard/tests/support/database.ts';
+import { aFinding } from '@garboard/tests/support/findings.ts';
 import { mintOrganisation, TODAY } from '@garboard/tests/support/organisation.ts';
 import { anItem, aVessel, state } from '@garboard/tests/support/vessels.ts';
 import fc from 'fast-check';
@@ -9,7 +10,7 @@ import { sql } from 'kysely';
 import { describe, expect, it } from 'vitest';
 import { recompute } from './recompute.ts';
 
-const RIGHT = { vessels: 1, obligations: 0, days: 0, unconfirmed: 0 };
+const RIGHT = { vessels: 1, obligations: 0, findings: 0, days: 0, unconfirmed: 0 };
 
 async function aVesselWithHose() {
   const organisation = await mintOrganisation(pools);
@@ -38,6 +39,23 @@ describe('recompute', () => {
     );
     expect((await recompute(pools.app, organisation.id)).obligations).toBe(1);
     expect((await recompute(pools.app, organisation.id)).obligations).toBe(0);
+  });
+
+  it('finds and mends a finding and its date that somebody changed by hand', async () => {
+    const { organisation, ctx, vessel } = await aVesselWithHose();
+    await aFinding(ctx, vessel.id);
+    await aFinding(ctx, vessel.id, { urgency: 'before_use' });
+    expect(await recompute(pools.app, organisation.id)).toEqual(RIGHT);
+    await inOrganisation(pools.owner, wholeFleet(organisation.id), async (tx) => {
+      await sql`update finding set urgency = 'observe' where urgency = 'before_use' and organisation_id = ${organisation.id}::uuid`.execute(
+        tx,
+      );
+      await sql`update matter set overdue_after = '2040-01-01' where urgency = 'within_weeks' and organisation_id = ${organisation.id}::uuid`.execute(
+        tx,
+      );
+    });
+    expect((await recompute(pools.app, organisation.id)).findings).toBe(2);
+    expect(await recompute(pools.app, organisation.id)).toEqual(RIGHT);
   });
 
   it('finds and mends a wrong count of a day', async () => {

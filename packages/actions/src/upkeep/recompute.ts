@@ -1,5 +1,5 @@
 /**
- * Works every stored obligation out again from the facts, and reckons its days a second time in another way. On a
+ * Works every stored obligation out again from the facts, and reads every finding from its entries, and reckons its days a second time in another way. On a
  * sound database nothing differs: what a change of an own rule has not come to yet is worked through first.
  */
 import { countDifferences, rebuildDayCounts } from '@garboard/db/due-list/check-counts.ts';
@@ -7,6 +7,7 @@ import type { Db } from '@garboard/db/pool.ts';
 import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { listVesselIds, lockVessel } from '@garboard/db/vessel/vessels.ts';
 import { countUnconfirmed } from '@garboard/domain/rule/compiled/second-reckoning.ts';
+import { readFindingsAgain } from '../finding/read-again.ts';
 import { type Refreshed, refreshObligations } from '../item/refresh-obligations.ts';
 import { finishRuleChanges } from '../rule/work-through-rule-changes.ts';
 
@@ -14,6 +15,8 @@ export type Recomputed = {
   readonly vessels: number;
   /** Obligations that differed from what the facts say. They are right now. */
   readonly obligations: number;
+  /** Findings that differed from their entries, or what they want from the findings. They are right now. */
+  readonly findings: number;
   /** Days whose count differed. They are right now. */
   readonly days: number;
   /** Obligations whose days the second reckoning does not find: which of the two is right, somebody must look. */
@@ -25,10 +28,12 @@ export async function recompute(db: Db, organisationId: string): Promise<Recompu
   await finishRuleChanges(db, organisationId);
   const ids = await inOrganisation(db, wholeFleet(organisationId), listVesselIds);
   let obligations = 0;
+  let findings = 0;
   let unconfirmed = 0;
   for (const id of ids) {
     const refreshed = await inOrganisation(db, wholeFleet(organisationId), async (tx) => {
       await lockVessel(tx, id);
+      findings += await readFindingsAgain(tx, organisationId, id);
       return refreshObligations(tx, organisationId, id);
     });
     obligations += refreshed.differing;
@@ -39,7 +44,7 @@ export async function recompute(db: Db, organisationId: string): Promise<Recompu
     if (differing > 0) await rebuildDayCounts(tx, organisationId);
     return differing;
   });
-  return { vessels: ids.length, obligations, days, unconfirmed };
+  return { vessels: ids.length, obligations, findings, days, unconfirmed };
 }
 
 function reckonAgain({ vessel, items, obligations }: Refreshed): number {

@@ -5,6 +5,7 @@ import { formatDay } from '@garboard/domain/calendar/day.ts';
 import { dayInZone } from '@garboard/domain/calendar/day-in-zone.ts';
 import { audit } from '../audit.ts';
 import type { ActionContext } from '../context.ts';
+import { refreshMatters } from '../finding/refresh-matters.ts';
 import { refreshObligations } from '../item/refresh-obligations.ts';
 import { newId } from '../new-id.ts';
 import { done, type Fault, refused, type Written } from '../result.ts';
@@ -32,6 +33,7 @@ export function recordEvent(
       after: { vesselId, ...record },
     });
     await refreshObligations(write.tx, ctx.organisationId, vesselId);
+    if (event.planned) await refreshMatters(write.tx, ctx.organisationId, vesselId);
     return done(record);
   });
 }

@@ -304,6 +304,194 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/finding-terms": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read what is agreed about findings
+         * @description House conventions, which an owner or manager may change; no source.
+         */
+        get: operations["getFindingTerms"];
+        /**
+         * Change what is agreed about findings
+         * @description For `owner` and `manager`. The dates that hang on it are right when this answers. `If-Match` is required.
+         */
+        put: operations["setFindingTerms"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/findings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List findings across the fleet
+         * @description The most urgent first unless `order` says otherwise.
+         */
+        get: operations["listFindings"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/findings/{findingId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read a finding
+         * @description As it stands now. Its story is at `…/entries`.
+         */
+        get: operations["getFinding"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /**
+         * Change what is written of a finding
+         * @description For every role but `viewer`. What it said before stays among its entries. `before_use` is not let down here: that takes a surveyor’s new sighting. `If-Match` is required.
+         */
+        patch: operations["changeFinding"];
+        trace?: never;
+    };
+    "/v1/findings/{findingId}/entries": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List what was seen, said and done about a finding
+         * @description In the order in which it was recorded. Entries are only ever added.
+         */
+        get: operations["listFindingEntries"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/findings/{findingId}/merge": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Merge a finding into another of the same vessel
+         * @description For every role but `viewer`. Both keep their history; the other stays open. It can be reopened. `If-Match` is required.
+         */
+        post: operations["mergeFinding"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/findings/{findingId}/remedy": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Take the remedy a step on
+         * @description Proposing, planning, beginning and reporting the work is for every role but `viewer`; `defer` and `accept` are for `owner` and `manager`; `enter_in_error` and `reopen` for these and `surveyor`. With `report_done` the facts about things aboard are recorded in the same act, or nothing is. `If-Match` is required.
+         */
+        post: operations["takeRemedyStep"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/findings/{findingId}/sightings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Say what was seen of a finding
+         * @description For every role but `viewer`. `gone` ends it, asks for evidence, and is said by an owner, manager or surveyor who did not do the work. Seen again after its end, it is open again. `If-Match` is required.
+         */
+        post: operations["sightFinding"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/findings/{findingId}/split": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Make a finding of its own out of a part of one
+         * @description For every role but `viewer`. Answers with the new finding; both say where it came from. `If-Match` is required.
+         */
+        post: operations["splitFinding"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/findings/{findingId}/verification": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Verify the work, or send it back
+         * @description For `owner`, `manager` and `surveyor`, and not for whoever did the work, unless the organisation has switched the second pair of eyes off. `If-Match` is required.
+         */
+        post: operations["verifyFinding"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/fleet": {
         parameters: {
             query?: never;
@@ -1046,7 +1234,7 @@ export interface paths {
         get: operations["getSeason"];
         /**
          * Say when the season is
-         * @description For `owner` and `manager`. `null` says nothing of one. It moves no date: it is drawn behind the dates. `If-Match` is required.
+         * @description For `owner` and `manager`. `null` says nothing of one. It moves no date of a rule: it is drawn behind them. Findings to be dealt with this season are due on its last day. `If-Match` is required.
          */
         put: operations["setSeason"];
         post?: never;
@@ -1312,6 +1500,46 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/vessels/{vesselId}/findings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Enter something that is not right
+         * @description For every role but `viewer`. Ask `…/findings/alike` first: what is on record already is better seen again than entered twice. Its urgency gives it a date.
+         */
+        post: operations["enterFinding"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/vessels/{vesselId}/findings/alike": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Ask what is on record already of something just found
+         * @description By the thing, the place and the words, with the reason for each; open ones and ended ones. Somebody decides.
+         */
+        get: operations["listAlikeFindings"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/vessels/{vesselId}/items": {
         parameters: {
             query?: never;
@@ -1450,6 +1678,57 @@ export interface components {
         };
         AddedItems: {
             items: components["schemas"]["Item"][];
+        };
+        /**
+         * @example {
+         *       "finding": {
+         *         "id": "0198c5a5-2f10-7d21-8a3b-4c5d6e7f8091",
+         *         "number": 12,
+         *         "vessel": {
+         *           "id": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *           "name": "Marsh Harrier"
+         *         },
+         *         "zone": "gas_installation",
+         *         "what": "Gas hose at the cooker cracked where it bends",
+         *         "hazard": "fire_and_gas",
+         *         "trade": "gas_engineer",
+         *         "urgency": "before_use",
+         *         "urgencySince": "2026-11-20",
+         *         "firstSeenOn": "2026-11-20",
+         *         "lastSeenOn": "2026-11-20",
+         *         "lastSeen": "new",
+         *         "remedy": {
+         *           "state": "found"
+         *         },
+         *         "reads": "Found; nothing decided yet",
+         *         "due": {
+         *           "source": "finding",
+         *           "on": "2026-11-20",
+         *           "because": "To be dealt with before she is used again: due since it was said.",
+         *           "standing": "overdue"
+         *         },
+         *         "mayBe": [
+         *           "proposed",
+         *           "planned",
+         *           "begun",
+         *           "reported_done",
+         *           "entered_in_error"
+         *         ]
+         *       },
+         *       "because": [
+         *         "the same place",
+         *         "the same words: hose"
+         *       ]
+         *     }
+         */
+        AlikeFinding: {
+            because: string[];
+            finding: components["schemas"]["Finding"];
+        };
+        /** @description At most ten, the likest first. */
+        AlikeFindings: {
+            items: components["schemas"]["AlikeFinding"][];
+            nextCursor: null;
         };
         /**
          * @example {
@@ -1937,6 +2216,23 @@ export interface components {
             onlyFor?: components["schemas"]["ItemKindCode"][];
             resets: components["schemas"]["Reset"][];
         };
+        /**
+         * @description What putting it right may cost.
+         * @example {
+         *       "amount": "180.00",
+         *       "currency": "EUR",
+         *       "author": "Ines Vale"
+         *     }
+         */
+        Estimate: {
+            amount: string;
+            /**
+             * @description Who says so.
+             * @example Ines Vale
+             */
+            author: string;
+            currency: string;
+        };
         /** @description Every obligation that the schemes put on such a thing, by `overdueAfter`; without a date last. */
         Explained: {
             asOf: components["schemas"]["CalendarDay"];
@@ -2203,6 +2499,290 @@ export interface components {
              */
             pointer: string;
         };
+        /**
+         * @example {
+         *       "id": "0198c5a5-2f10-7d21-8a3b-4c5d6e7f8091",
+         *       "number": 12,
+         *       "vessel": {
+         *         "id": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *         "name": "Marsh Harrier"
+         *       },
+         *       "zone": "gas_installation",
+         *       "what": "Gas hose at the cooker cracked where it bends",
+         *       "hazard": "fire_and_gas",
+         *       "trade": "gas_engineer",
+         *       "urgency": "before_use",
+         *       "urgencySince": "2026-11-20",
+         *       "firstSeenOn": "2026-11-20",
+         *       "lastSeenOn": "2026-11-20",
+         *       "lastSeen": "new",
+         *       "remedy": {
+         *         "state": "found"
+         *       },
+         *       "reads": "Found; nothing decided yet",
+         *       "due": {
+         *         "source": "finding",
+         *         "on": "2026-11-20",
+         *         "because": "To be dealt with before she is used again: due since it was said.",
+         *         "standing": "overdue"
+         *       },
+         *       "mayBe": [
+         *         "proposed",
+         *         "planned",
+         *         "begun",
+         *         "reported_done",
+         *         "entered_in_error"
+         *       ]
+         *     }
+         */
+        Finding: {
+            /** @description Absent where the finding has ended. */
+            due?: {
+                because: string;
+                /**
+                 * Format: date
+                 * @description Absent where there is no date to go by.
+                 * @example 2027-03-18
+                 */
+                on?: string;
+                /**
+                 * @description `deferral`: the review of what was put off or accepted.
+                 * @enum {string}
+                 */
+                source?: "finding" | "deferral";
+                /** @enum {string} */
+                standing: "overdue" | "due" | "in_date" | "unknown";
+            };
+            estimate?: components["schemas"]["Estimate"];
+            firstSeenOn: components["schemas"]["CalendarDay"];
+            hazard: components["schemas"]["HazardCode"];
+            id: components["schemas"]["Id"];
+            item?: {
+                id: components["schemas"]["Id"];
+                kind: string;
+                label: string;
+            };
+            lastSeen: "new" | components["schemas"]["SeenCode"];
+            lastSeenOn: components["schemas"]["CalendarDay"];
+            limit?: components["schemas"]["RemedialLimit"];
+            /** @description The steps that lead on from here, whoever may take them. */
+            mayBe: string[];
+            /** @description Counts the findings of the vessel, so that people can name them. */
+            number: number;
+            /** @description How it stands, in words. The same on every page, list and export. */
+            reads: string;
+            remedy: components["schemas"]["Remedy"];
+            /** @description Who answers for getting it done. */
+            responsible?: string;
+            /**
+             * @description The rule that it breaks: an `id` of `/v1/rules`.
+             * @example lpg-hose
+             */
+            ruleId?: string;
+            trade?: components["schemas"]["TradeCode"];
+            urgency: components["schemas"]["UrgencyCode"];
+            urgencySince: components["schemas"]["CalendarDay"];
+            /**
+             * Format: date
+             * @description The surveyor’s own day; with `within_weeks` only.
+             * @example 2027-03-18
+             */
+            urgentBy?: string;
+            vessel: {
+                id: components["schemas"]["Id"];
+                name: string;
+            };
+            /**
+             * @description What is not right.
+             * @example Gas hose at the cooker cracked where it bends
+             */
+            what: string;
+            /** @description What is to be done, as last proposed, planned or reported. */
+            work?: string;
+            zone: components["schemas"]["ZoneCode"];
+        };
+        /**
+         * @description What is absent stays; `null` takes it away.
+         * @example {
+         *       "trade": "gas_engineer",
+         *       "responsible": "Tomas Reef"
+         *     }
+         */
+        FindingChange: {
+            estimate?: components["schemas"]["Estimate"] | null;
+            hazard?: components["schemas"]["HazardCode"];
+            itemId?: components["schemas"]["Id"] | null;
+            limit?: components["schemas"]["RemedialLimit"] | null;
+            reason?: string;
+            responsible?: string | null;
+            ruleId?: string | null;
+            trade?: components["schemas"]["TradeCode"] | null;
+            /**
+             * @description Letting it down asks for a `reason`; `before_use` is not let down here.
+             * @enum {string}
+             */
+            urgency?: "before_use" | "within_weeks" | "this_season" | "next_lay_up" | "observe";
+            /**
+             * Format: date
+             * @description The surveyor’s own day; with `within_weeks` only.
+             * @example 2027-03-18
+             */
+            urgentBy?: string;
+            /**
+             * @description What is not right.
+             * @example Gas hose at the cooker cracked where it bends
+             */
+            what?: string;
+            zone?: components["schemas"]["ZoneCode"];
+        };
+        /**
+         * @example {
+         *       "id": "0198c5a5-2f10-7d21-8a3b-4c5d6e7f8092",
+         *       "step": "found",
+         *       "on": "2026-11-20",
+         *       "recordedAt": "2026-11-20T15:04:00Z",
+         *       "recordedBy": "person:0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e",
+         *       "said": {
+         *         "what": "Gas hose at the cooker cracked where it bends",
+         *         "urgency": "before_use"
+         *       },
+         *       "evidence": []
+         *     }
+         */
+        FindingEntry: {
+            evidence: components["schemas"]["FindingEvidence"][];
+            id: components["schemas"]["Id"];
+            on: components["schemas"]["CalendarDay"];
+            recordedAt: components["schemas"]["Instant"];
+            recordedBy: string;
+            /** @description What the entry says, as it was written. */
+            said: {
+                [key: string]: unknown;
+            };
+            /**
+             * @description What was seen, said or done.
+             * @example found
+             */
+            step: string;
+        };
+        FindingEntryPage: {
+            items: components["schemas"]["FindingEntry"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+        };
+        /**
+         * @example {
+         *       "kind": "photograph",
+         *       "words": "The new hose, dated 2026"
+         *     }
+         */
+        FindingEvidence: {
+            /**
+             * Format: uuid
+             * @description The file, where there is one.
+             * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
+             */
+            evidenceId?: string;
+            /** @enum {string} */
+            kind: "photograph" | "invoice" | "certificate" | "reading" | "looked";
+            /** @description What it shows. */
+            words: string;
+        };
+        /**
+         * @example {
+         *       "into": "0198c5a5-2f10-7d21-8a3b-4c5d6e7f8091",
+         *       "reason": "The same crack, seen twice."
+         *     }
+         */
+        FindingMerge: {
+            /**
+             * Format: uuid
+             * @description The finding that stays, of the same vessel.
+             * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
+             */
+            into: string;
+            /** @description Why. */
+            reason: string;
+        };
+        FindingPage: {
+            items: components["schemas"]["Finding"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+        };
+        /**
+         * @example {
+         *       "zone": "gas_installation",
+         *       "what": "Hose clip at the regulator loose",
+         *       "hazard": "fire_and_gas",
+         *       "urgency": "before_use",
+         *       "reason": "Two things, and not the same work."
+         *     }
+         */
+        FindingSplit: {
+            estimate?: components["schemas"]["Estimate"];
+            /** @default [] */
+            evidence: components["schemas"]["FindingEvidence"][];
+            hazard: components["schemas"]["HazardCode"];
+            /**
+             * Format: uuid
+             * @description The thing aboard that it is about, where it is about one.
+             * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
+             */
+            itemId?: string;
+            limit?: components["schemas"]["RemedialLimit"];
+            /** @description Why. */
+            reason: string;
+            /** @description Who answers for getting it done. */
+            responsible?: string;
+            /**
+             * @description The rule that it breaks: an `id` of `/v1/rules`.
+             * @example lpg-hose
+             */
+            ruleId?: string;
+            trade?: components["schemas"]["TradeCode"];
+            urgency: components["schemas"]["UrgencyCode"];
+            /**
+             * Format: date
+             * @description The surveyor’s own day; with `within_weeks` only.
+             * @example 2027-03-18
+             */
+            urgentBy?: string;
+            /**
+             * @description What is not right.
+             * @example Gas hose at the cooker cracked where it bends
+             */
+            what: string;
+            /** @description What was seen, where the line above is too short for it. */
+            words?: string;
+            zone: components["schemas"]["ZoneCode"];
+        };
+        /**
+         * @description How it stands with the work. The last three have ended.
+         * @enum {string}
+         */
+        FindingStateCode: "found" | "proposed" | "planned" | "in_hand" | "reported_done" | "deferred" | "accepted" | "verified" | "entered_in_error" | "merged";
+        /**
+         * @description House conventions of the organisation; no source.
+         * @example {
+         *       "withinWeeksDays": 28,
+         *       "putOffAtMostDays": 365,
+         *       "secondPairOfEyes": true
+         *     }
+         */
+        FindingTerms: {
+            /**
+             * @description How far ahead a review may be put.
+             * @example 365
+             */
+            putOffAtMostDays: number;
+            /** @description Whether somebody other than whoever did the work must verify it. Off, such findings read “closed, not independently checked”. */
+            secondPairOfEyes: boolean;
+            /**
+             * @description Days that `within_weeks` leaves where the surveyor named no day.
+             * @example 28
+             */
+            withinWeeksDays: number;
+        };
         FirstGenerationBeacon: {
             /** @description Tells several beacons of one vessel apart. */
             beacon: string | null;
@@ -2444,6 +3024,11 @@ export interface components {
             name: string;
             type?: string;
         };
+        /**
+         * @description What it threatens.
+         * @enum {string}
+         */
+        HazardCode: "life" | "watertight_integrity" | "fire_and_gas" | "rig" | "steering" | "propulsion" | "equipment" | "value";
         /**
          * @example {
          *       "status": "ok",
@@ -2894,6 +3479,58 @@ export interface components {
                 fact: components["schemas"]["NewFact"];
                 itemId: components["schemas"]["Id"];
             }[];
+        };
+        /**
+         * @example {
+         *       "zone": "gas_installation",
+         *       "what": "Gas hose at the cooker cracked where it bends",
+         *       "hazard": "fire_and_gas",
+         *       "trade": "gas_engineer",
+         *       "urgency": "before_use",
+         *       "on": "2026-11-20"
+         *     }
+         */
+        NewFinding: {
+            estimate?: components["schemas"]["Estimate"];
+            /** @default [] */
+            evidence: components["schemas"]["FindingEvidence"][];
+            hazard: components["schemas"]["HazardCode"];
+            /**
+             * Format: uuid
+             * @description The thing aboard that it is about, where it is about one.
+             * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
+             */
+            itemId?: string;
+            limit?: components["schemas"]["RemedialLimit"];
+            /**
+             * Format: date
+             * @description The day on which it was seen; not in the future.
+             * @example 2027-03-18
+             */
+            on: string;
+            /** @description Who answers for getting it done. */
+            responsible?: string;
+            /**
+             * @description The rule that it breaks: an `id` of `/v1/rules`.
+             * @example lpg-hose
+             */
+            ruleId?: string;
+            trade?: components["schemas"]["TradeCode"];
+            urgency: components["schemas"]["UrgencyCode"];
+            /**
+             * Format: date
+             * @description The surveyor’s own day; with `within_weeks` only.
+             * @example 2027-03-18
+             */
+            urgentBy?: string;
+            /**
+             * @description What is not right.
+             * @example Gas hose at the cooker cracked where it bends
+             */
+            what: string;
+            /** @description What was seen, where the line above is too short for it. */
+            words?: string;
+            zone: components["schemas"]["ZoneCode"];
         };
         /**
          * @example {
@@ -3351,6 +3988,40 @@ export interface components {
              */
             showsValue: boolean;
             vesselIds?: components["schemas"]["VesselIds"];
+        };
+        /**
+         * @example {
+         *       "seen": "worse",
+         *       "on": "2026-11-24",
+         *       "words": "The crack is through the outer cover now."
+         *     }
+         */
+        NewSighting: {
+            /**
+             * @description Asked for with `gone`, which ends the finding.
+             * @default []
+             */
+            evidence: components["schemas"]["FindingEvidence"][];
+            /**
+             * Format: date
+             * @description The day on which somebody looked; not in the future.
+             * @example 2027-03-18
+             */
+            on: string;
+            seen: components["schemas"]["SeenCode"];
+            /**
+             * @description Where it has become more or less urgent. `before_use` is let down only by a surveyor.
+             * @enum {string}
+             */
+            urgency?: "before_use" | "within_weeks" | "this_season" | "next_lay_up" | "observe";
+            /**
+             * Format: date
+             * @description The surveyor’s own day; with `within_weeks` only.
+             * @example 2027-03-18
+             */
+            urgentBy?: string;
+            /** @description What was seen; with `not_examined`, why not. */
+            words?: string;
         };
         /**
          * @example {
@@ -4014,7 +4685,7 @@ export interface components {
          * @description One thing that a role may or may not do.
          * @enum {string}
          */
-        PermissionCode: "read" | "record_facts" | "keep_register" | "keep_rules" | "manage_people" | "read_audit" | "share" | "keep_keys" | "keep_organisation";
+        PermissionCode: "read" | "record_facts" | "keep_register" | "answer_findings" | "put_off_findings" | "verify_findings" | "keep_rules" | "manage_people" | "read_audit" | "share" | "keep_keys" | "keep_organisation";
         /**
          * @example {
          *       "id": "5a0c9b2e-0f6b-4a53-9c35-0d8f5b7e2a11",
@@ -4225,6 +4896,121 @@ export interface components {
             fact: components["schemas"]["Fact"];
             /** @description Every obligation of the item after this fact. */
             obligations: components["schemas"]["Obligation"][];
+        };
+        /** @description The last day that a rule or an authority leaves for it: nothing puts it off past that. */
+        RemedialLimit: {
+            on: components["schemas"]["CalendarDay"];
+            /**
+             * @description The publication and clause, or the authority’s own paper.
+             * @example SI 2023/1216 reg 20
+             */
+            source: string;
+        };
+        Remedy: {
+            doneOn?: components["schemas"]["CalendarDay"];
+            endedOn?: components["schemas"]["CalendarDay"];
+            forDay?: components["schemas"]["CalendarDay"];
+            /** @description `false`: closed, not independently checked. */
+            independent?: boolean;
+            /**
+             * Format: uuid
+             * @description The finding that it was merged into.
+             * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
+             */
+            into?: string;
+            responsible?: string;
+            reviewOn?: components["schemas"]["CalendarDay"];
+            state: components["schemas"]["FindingStateCode"];
+        };
+        /**
+         * @example {
+         *       "step": "propose",
+         *       "work": "Replace the hose",
+         *       "trade": "gas_engineer"
+         *     }
+         */
+        RemedyStep: {
+            estimate?: components["schemas"]["Estimate"];
+            /** @enum {string} */
+            step: "propose";
+            trade?: components["schemas"]["TradeCode"];
+            /**
+             * @description What is to be done, or was.
+             * @example Hose replaced and the joint tested
+             */
+            work: string;
+        } | {
+            forDay?: components["schemas"]["CalendarDay"];
+            responsible?: string;
+            /** @enum {string} */
+            step: "plan";
+            trade?: components["schemas"]["TradeCode"];
+            /**
+             * @description What is to be done, or was.
+             * @example Hose replaced and the joint tested
+             */
+            work?: string;
+        } | {
+            /** @enum {string} */
+            step: "begin";
+            words?: string;
+        } | {
+            doneBy?: components["schemas"]["WorkDoneBy"];
+            doneOn: components["schemas"]["CalendarDay"];
+            /** @default [] */
+            evidence: components["schemas"]["FindingEvidence"][];
+            /**
+             * @description What the work did to things aboard: recorded in the same act, so that their dates move.
+             * @default []
+             */
+            facts: {
+                fact: components["schemas"]["NewFact"];
+                itemId: components["schemas"]["Id"];
+            }[];
+            /** @enum {string} */
+            step: "report_done";
+            /**
+             * @description What is to be done, or was.
+             * @example Hose replaced and the joint tested
+             */
+            work: string;
+        } | {
+            /** @description Why. */
+            reason: string;
+            /** @description The person who answers for it, by name. */
+            responsible: string;
+            /**
+             * Format: date
+             * @description When somebody looks at it again; no later than the organisation allows.
+             * @example 2027-03-18
+             */
+            reviewOn: string;
+            /** @enum {string} */
+            step: "defer";
+            until: components["schemas"]["CalendarDay"];
+        } | {
+            /** @description Why. */
+            reason: string;
+            /** @description The person who answers for it, by name. */
+            responsible: string;
+            /**
+             * Format: date
+             * @description When somebody looks at it again; no later than the organisation allows.
+             * @example 2027-03-18
+             */
+            reviewOn: string;
+            /** @enum {string} */
+            step: "accept";
+        } | {
+            /** @description Why. */
+            reason: string;
+            /** @enum {string} */
+            step: "enter_in_error";
+        } | {
+            /** @description Why. */
+            reason: string;
+            /** @enum {string} */
+            step: "reopen";
         };
         /** @description An act that starts the clock anew, when its outcome is `passed`. Without `tests`: whichever; with them, the fact’s `test` must be one of them; `by` empty: anybody. */
         Reset: {
@@ -4655,6 +5441,11 @@ export interface components {
             text: string;
             typeApproval: number;
         };
+        /**
+         * @description What somebody saw of it.
+         * @enum {string}
+         */
+        SeenCode: "unchanged" | "worse" | "better" | "gone" | "not_examined";
         /** @description One number alone has both ends the same. Case, spaces and punctuation do not count. */
         SerialRange: {
             /**
@@ -4959,6 +5750,11 @@ export interface components {
          * @example Europe/Oslo
          */
         TimeZone: string;
+        /**
+         * @description Whom the work is for.
+         * @enum {string}
+         */
+        TradeCode: "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "liferaft_service_station" | "boatbuilder" | "painter" | "compass_adjuster" | "electronics_technician" | "own_crew";
         UnstoredFact: {
             /** @description The `id` of the fact in this request that it strikes out. */
             corrects?: string;
@@ -5118,6 +5914,33 @@ export interface components {
             };
         };
         /**
+         * @description When it must be dealt with. It gives the finding its date.
+         * @enum {string}
+         */
+        UrgencyCode: "before_use" | "within_weeks" | "this_season" | "next_lay_up" | "observe";
+        /**
+         * @example {
+         *       "right": true,
+         *       "evidence": [
+         *         {
+         *           "kind": "looked",
+         *           "words": "New hose, dated 2026, both clips tight"
+         *         }
+         *       ]
+         *     }
+         */
+        Verification: {
+            /**
+             * @description Asked for where it is right.
+             * @default []
+             */
+            evidence: components["schemas"]["FindingEvidence"][];
+            /** @description `false` sends it back to be done again. */
+            right: boolean;
+            /** @description Asked for where it is not right. */
+            words?: string;
+        };
+        /**
          * @example {
          *       "id": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
          *       "name": "Marsh Harrier",
@@ -5268,6 +6091,20 @@ export interface components {
             maker: number;
             own: number;
         };
+        /**
+         * @description Who did the work; absent: whoever reports it.
+         * @example {
+         *       "name": "Ines Vale",
+         *       "capacity": "gas_engineer",
+         *       "certificate": "G-2041"
+         *     }
+         */
+        WorkDoneBy: {
+            /** @enum {string} */
+            capacity: "owner_or_skipper" | "crew" | "competent_person" | "surveyor" | "marine_inspector" | "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "yard" | "liferaft_service_station" | "lifejacket_service_station" | "hydrostatic_release_service_station" | "shore_based_maintenance_provider" | "radio_surveyor" | "fire_equipment_technician" | "compass_adjuster" | "measurement_surveyor" | "registered_examiner" | "maker";
+            certificate?: string;
+            name: string;
+        };
         WouldChangeIt: {
             /** @enum {string} */
             act: "manufactured" | "installed" | "printed_expiry" | "inspected" | "serviced" | "tested" | "replaced" | "overhauled" | "extended" | "activated" | "moved" | "meter" | "withdrawn";
@@ -5283,6 +6120,11 @@ export interface components {
             /** @enum {string} */
             test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "coolant" | "belts" | "belt_inspection" | "details_confirmed" | "discharge";
         };
+        /**
+         * @description The place aboard, as a route names it.
+         * @example gas_locker
+         */
+        ZoneCode: string;
     };
     responses: never;
     parameters: never;
@@ -7039,6 +7881,1712 @@ export interface operations {
             };
             /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    getFindingTerms: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The terms. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FindingTerms"];
+                };
+            };
+            /** @description The reader has this version already (`If-None-Match`). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    setFindingTerms: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["FindingTerms"];
+            };
+        };
+        responses: {
+            /** @description The terms as set. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FindingTerms"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listFindings: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description What it threatens. */
+                hazard?: components["schemas"]["HazardCode"];
+                /** @description UUIDv7. */
+                itemId?: components["schemas"]["Id"];
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+                /** @description Only those that have not ended, or only those that have. Without it: both. */
+                open?: "true" | "false";
+                /** @description `urgency`: the most urgent first, and of these the worst hazard. `age`: the longest known first. */
+                order?: "urgency" | "age";
+                /** @description How it stands with the work. The last three have ended. */
+                state?: components["schemas"]["FindingStateCode"];
+                /** @description Whom the work is for. */
+                trade?: components["schemas"]["TradeCode"];
+                /** @description When it must be dealt with. It gives the finding its date. */
+                urgency?: components["schemas"]["UrgencyCode"];
+                /** @description UUIDv7. */
+                vesselId?: components["schemas"]["Id"];
+                /** @description The place aboard, as a route names it. */
+                zone?: components["schemas"]["ZoneCode"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of findings. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FindingPage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    getFinding: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                findingId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The finding. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Finding"];
+                };
+            };
+            /** @description The reader has this version already (`If-None-Match`). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    changeFinding: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                findingId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["FindingChange"];
+            };
+        };
+        responses: {
+            /** @description The finding as it stands now. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Finding"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listFindingEntries: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                findingId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of entries. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FindingEntryPage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    mergeFinding: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                findingId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["FindingMerge"];
+            };
+        };
+        responses: {
+            /** @description The finding as it stands now. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Finding"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    takeRemedyStep: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                findingId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RemedyStep"];
+            };
+        };
+        responses: {
+            /** @description The finding as it stands now. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Finding"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    sightFinding: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                findingId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewSighting"];
+            };
+        };
+        responses: {
+            /** @description The finding as it stands now. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Finding"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    splitFinding: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                findingId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["FindingSplit"];
+            };
+        };
+        responses: {
+            /** @description The new finding. */
+            201: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Finding"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    verifyFinding: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                findingId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["Verification"];
+            };
+        };
+        responses: {
+            /** @description The finding as it stands now. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Finding"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -15414,6 +17962,277 @@ export interface operations {
                 };
             };
             /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    enterFinding: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                vesselId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewFinding"];
+            };
+        };
+        responses: {
+            /** @description The finding. */
+            201: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Finding"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listAlikeFindings: {
+        parameters: {
+            query: {
+                /** @description UUIDv7. */
+                itemId?: components["schemas"]["Id"];
+                /** @description What was found. */
+                what: string;
+                /** @description The place aboard, as a route names it. */
+                zone: components["schemas"]["ZoneCode"];
+            };
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                vesselId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What is alike. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlikeFindings"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
                     [name: string]: unknown;

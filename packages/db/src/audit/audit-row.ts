@@ -24,6 +24,7 @@ export type AuditRow = {
     | 'share_link'
     | 'safety_notice'
     | 'notice_answer'
+    | 'finding'
     | 'api_key'
     | 'session'
     | 'person'

@@ -7,6 +7,9 @@ export type Permission =
   | 'read'
   | 'record_facts'
   | 'keep_register'
+  | 'answer_findings'
+  | 'put_off_findings'
+  | 'verify_findings'
   | 'keep_rules'
   | 'manage_people'
   | 'read_audit'
@@ -26,6 +29,18 @@ const TABLE: Record<Permission, Entry> = {
   keep_register: {
     roles: ['owner', 'manager'],
     words: 'enter and change vessels, items, situations and figures of the organisation’s own',
+  },
+  answer_findings: {
+    roles: ['owner', 'manager', 'surveyor', 'yard'],
+    words: 'enter findings, say what was seen of them, and propose, plan, begin and report the work',
+  },
+  put_off_findings: {
+    roles: ['owner', 'manager'],
+    words: 'put a finding off or accept it as it is, and set the terms',
+  },
+  verify_findings: {
+    roles: ['owner', 'manager', 'surveyor'],
+    words: 'verify work that somebody else did, and close or reopen a finding',
   },
   keep_rules: { roles: ['owner', 'manager'], words: 'keep the organisation’s own rules' },
   manage_people: { roles: ['owner', 'manager'], words: 'invite people, change what they may, and remove them' },

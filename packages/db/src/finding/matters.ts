@@ -1,0 +1,92 @@
+/** What waits for somebody besides obligations. Derived: written with what it follows from. */
+import { addDays, formatDay, parseDay } from '@garboard/domain/calendar/day.ts';
+import { sql } from 'kysely';
+import { NO_DATE } from '../item/obligation-record.ts';
+import type { Scoped } from '../scope.ts';
+
+export type MatterSource = 'finding' | 'deferral' | 'referral' | 'limitation';
+
+export type Matter = {
+  readonly id: string;
+  readonly source: MatterSource;
+  readonly vesselId: string;
+  readonly zone: string;
+  readonly label: string;
+  /** What somebody is to do. */
+  readonly action: string;
+  /** Why then. */
+  readonly sentence: string;
+  readonly urgency: string | null;
+  readonly trade: string | null;
+  readonly responsible: string | null;
+  /** ISO day, or `null` where there is no date to go by. */
+  readonly on: string | null;
+};
+
+/** It is called due from so many days ahead, as obligations are. House convention, no source. */
+const LEAD_DAYS = 30;
+
+/** Puts these in place of those, by their ids. */
+export async function putMatters(
+  tx: Scoped,
+  organisationId: string,
+  ids: readonly string[],
+  matters: readonly Matter[],
+): Promise<void> {
+  const stays = new Set(matters.map(({ id }) => id));
+  const gone = ids.filter((id) => !stays.has(id));
+  if (gone.length > 0) await tx.deleteFrom('matter').where('id', 'in', gone).execute();
+  if (matters.length === 0) return;
+  await tx
+    .insertInto('matter')
+    .values(matters.map((matter) => columnsOf(organisationId, matter)))
+    .onConflict((conflict) =>
+      conflict.columns(['organisation_id', 'id']).doUpdateSet(({ ref }) => ({
+        source: ref('excluded.source'),
+        zone: ref('excluded.zone'),
+        label: ref('excluded.label'),
+        action: ref('excluded.action'),
+        sentence: ref('excluded.sentence'),
+        urgency: ref('excluded.urgency'),
+        trade: ref('excluded.trade'),
+        responsible: ref('excluded.responsible'),
+        due_from: ref('excluded.due_from'),
+        overdue_after: ref('excluded.overdue_after'),
+      })),
+    )
+    .execute();
+}
+
+function columnsOf(organisationId: string, { on, vesselId, ...matter }: Matter) {
+  return {
+    organisation_id: organisationId,
+    vessel_id: vesselId,
+    ...matter,
+    due_from: on === null ? NO_DATE : daysBefore(on, LEAD_DAYS),
+    overdue_after: on ?? NO_DATE,
+  };
+}
+
+function daysBefore(text: string, days: number): string {
+  const day = parseDay(text);
+  if (day === null) throw new Error(`no day: ${text}`);
+  return formatDay(addDays(day, -days));
+}
+
+/** Every column, by the id of what it is about. */
+export async function loadMatters(tx: Scoped, vesselId: string): Promise<Map<string, unknown>> {
+  const rows = await tx.selectFrom('matter').selectAll().where('vessel_id', '=', vesselId).execute();
+  return new Map(rows.map((row) => [row.id, row]));
+}
+
+/** The days that a vessel's findings may hang on: planned haul-outs and planned inspections. */
+export async function loadPlannedDays(tx: Scoped, vesselId: string): Promise<{ event: string; on: string }[]> {
+  return tx
+    .selectFrom('vessel_event')
+    .select(['event', 'on_day as on'])
+    .where('vessel_id', '=', vesselId)
+    .where('planned', '=', true)
+    .where('event', 'in', ['haul_out', 'inspection'])
+    .orderBy(sql`on_day`)
+    .execute();
+}
