@@ -12,6 +12,10 @@ import { ChangesPage } from './audit/changes-page.tsx';
 import { readChangesSearch } from './audit/changes-search.ts';
 import { DuePage } from './due-list/due-page.tsx';
 import { readDueSearch } from './due-list/due-search.ts';
+import { FindingPage } from './finding/finding-page.tsx';
+import { FindingsPage } from './finding/findings-page.tsx';
+import { readFindingsSearch } from './finding/findings-search.ts';
+import { NewFindingPage } from './finding/new-finding-page.tsx';
 import { FleetPage } from './fleet/fleet-page.tsx';
 import { isForDueList, readFleetSearch } from './fleet/fleet-search.ts';
 import { Broken } from './frame/broken.tsx';
@@ -66,6 +70,19 @@ const fleet = createRoute({
   component: FleetPage,
 });
 const due = createRoute({ getParentRoute, path: '/due', validateSearch: readDueSearch, component: DuePage });
+const findings = createRoute({
+  getParentRoute,
+  path: '/findings',
+  validateSearch: readFindingsSearch,
+  component: FindingsPage,
+});
+const finding = createRoute({
+  getParentRoute,
+  path: '/findings/$findingId',
+  validateSearch: (raw: Record<string, unknown>): { do?: string } => (typeof raw.do === 'string' ? { do: raw.do } : {}),
+  component: FindingPage,
+});
+const newFinding = createRoute({ getParentRoute, path: '/vessels/$vesselId/finding', component: NewFindingPage });
 const vessels = createRoute({ getParentRoute, path: '/vessels', component: VesselsPage });
 const newVessel = createRoute({ getParentRoute, path: '/vessels/new', component: NewVesselPage });
 const vessel = createRoute({
@@ -167,6 +184,9 @@ export const router = createRouter({
   routeTree: root.addChildren([
     fleet,
     due,
+    findings,
+    finding,
+    newFinding,
     vessels,
     newVessel,
     vessel,

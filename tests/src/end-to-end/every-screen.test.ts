@@ -5,7 +5,7 @@ import { anOwnRule } from '../support/own-rules.ts';
 import { aPerson } from '../support/people.ts';
 import { useStartedApp, watchedPage } from '../support/started-app.ts';
 import { anOverride } from '../support/vessels.ts';
-import { type SmallFleet, smallFleet } from './small-fleet.ts';
+import { type SmallFleet, smallFleetWithFindings } from './small-fleet.ts';
 
 const browser = useBrowser();
 const app = useStartedApp();
@@ -13,10 +13,15 @@ const app = useStartedApp();
 const THEMES = ['light', 'dark'] as const;
 const WIDTHS = [1440, 820, 390] as const;
 
-type Fleet = SmallFleet & { readonly ownRuleId: string; readonly overrideId: string; readonly surveyorEmail: string };
+type Fleet = SmallFleet & {
+  readonly hoseId: string;
+  readonly ownRuleId: string;
+  readonly overrideId: string;
+  readonly surveyorEmail: string;
+};
 let fleet: Fleet;
 beforeAll(async () => {
-  const small = await smallFleet();
+  const small = await smallFleetWithFindings();
   const ctx = small.organisation.ctx();
   const { id } = await anOwnRule(ctx, { kinds: ['standing_rigging_wire', 'hand_flare'] });
   const override = await anOverride(ctx, small.dunlinId);
@@ -34,7 +39,7 @@ const SCREENS: Record<string, (page: Page, fleet: Fleet) => Promise<void>> = {
     await page.goto(`${app.address()}/?fleet=table`);
     await page.locator('.horizon-table').waitFor();
   },
-  finding: async (page) => {
+  'finding-by-name': async (page) => {
     await page.goto(`${app.address()}/`);
     await page.getByRole('button', { name: 'Find …' }).click();
     await page.keyboard.type('lifer');
@@ -88,6 +93,28 @@ const SCREENS: Record<string, (page: Page, fleet: Fleet) => Promise<void>> = {
   'what-a-thing-is': async (page, { raftId }) => {
     await page.goto(`${app.address()}/items/${raftId}/change`);
     await page.getByText('What its rules ask besides dates').waitFor();
+  },
+  findings: async (page) => {
+    await page.goto(`${app.address()}/findings`);
+    await page.getByRole('link', { name: 'Gas hose cracked at the cooker' }).waitFor();
+  },
+  'findings-by-trade': async (page) => {
+    await page.goto(`${app.address()}/findings?group=trade`);
+    await page.getByRole('heading', { name: /Gas engineer/ }).waitFor();
+  },
+  'one-finding': async (page, { hoseId }) => {
+    await page.goto(`${app.address()}/findings/${hoseId}`);
+    await page.getByText('Bent hard behind the cooker.').waitFor();
+  },
+  'one-finding-reporting': async (page, { hoseId }) => {
+    await page.goto(`${app.address()}/findings/${hoseId}?do=report_done`);
+    await page.getByLabel('What was done').waitFor();
+  },
+  'new-finding': async (page, { kittiwakeId }) => {
+    await page.goto(`${app.address()}/vessels/${kittiwakeId}/finding`);
+    await page.getByLabel('Where aboard').selectOption('gas_installation');
+    await page.getByLabel('What is not right').fill('Hose perished');
+    await page.getByText('Perhaps it is on record already').waitFor();
   },
   vessels: async (page) => {
     await page.goto(`${app.address()}/vessels`);

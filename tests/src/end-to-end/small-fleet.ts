@@ -1,6 +1,9 @@
 /** Three invented vessels: a raft out of date, flares out of date, and one of which little is known. */
+import type { ActionContext } from '@garboard/actions/context.ts';
+import { takeRemedyStep } from '@garboard/actions/finding/take-remedy-step.ts';
 import { recordSituation } from '@garboard/actions/vessel/record-situation.ts';
 import { pools } from '../support/database.ts';
+import { aFinding } from '../support/findings.ts';
 import { accepted, mintOrganisation, type TestOrganisation } from '../support/organisation.ts';
 import { anItem, aVessel, state } from '../support/vessels.ts';
 
@@ -10,7 +13,12 @@ const STATION = {
   certificate: '5120',
 } as const;
 
-export type SmallFleet = { organisation: TestOrganisation; kittiwakeId: string; dunlinId: string; raftId: string };
+export type SmallFleet = {
+  organisation: TestOrganisation;
+  kittiwakeId: string;
+  dunlinId: string;
+  raftId: string;
+};
 
 export async function smallFleet(): Promise<SmallFleet> {
   const organisation = await mintOrganisation(pools);
@@ -54,4 +62,55 @@ export async function smallFleet(): Promise<SmallFleet> {
   } as const;
   accepted(await recordSituation(ctx, { vesselId: dunlin.id, ...ashore }));
   return { organisation, kittiwakeId: kittiwake.id, dunlinId: dunlin.id, raftId: raft };
+}
+
+/** The same, with what was found aboard one of them. */
+export async function smallFleetWithFindings(): Promise<SmallFleet & { hoseId: string }> {
+  const fleet = await smallFleet();
+  return { ...fleet, ...(await someFindings(fleet.organisation.ctx(), fleet.kittiwakeId, fleet.raftId)) };
+}
+
+/** A hose that cannot wait, a weep that somebody has mended, a scratch that can wait, and a lid to be watched. */
+async function someFindings(ctx: ActionContext, vesselId: string, raftId: string): Promise<{ hoseId: string }> {
+  const hose = await aFinding(
+    ctx,
+    vesselId,
+    { urgency: 'before_use', trade: 'gas_engineer', words: 'Bent hard behind the cooker.' },
+    '2026-11-12',
+  );
+  const { id, version } = await aFinding(
+    ctx,
+    vesselId,
+    {
+      zone: 'seacocks',
+      what: 'Seacock of the heads weeps',
+      hazard: 'watertight_integrity',
+      urgency: 'next_lay_up',
+      trade: 'boatbuilder',
+    },
+    '2026-09-30',
+  );
+  const doneBy = { name: 'Tangle Quay Yard', capacity: 'yard', certificate: null } as const;
+  const step = {
+    step: 'reported_done',
+    work: 'Seacock renewed in bronze',
+    doneOn: '2026-11-20',
+    doneBy,
+    evidence: [],
+    facts: [],
+  } as const;
+  accepted(await takeRemedyStep(ctx, { findingId: id, expectedVersion: version, step, facts: [] }));
+  await aFinding(
+    ctx,
+    vesselId,
+    { zone: 'lifesaving', itemId: raftId, what: 'Cradle of the raft loose', hazard: 'life' },
+    '2026-11-12',
+  );
+  await aFinding(
+    ctx,
+    vesselId,
+    { zone: 'gas_locker', what: 'Lid of the gas locker does not seal', urgency: 'observe' },
+    '2026-11-12',
+  );
+  return { hoseId: hose.id };
 }

@@ -2,6 +2,7 @@ import type { DueList } from '@garboard/contract/due-list/due-list.ts';
 import type { Fleet } from '@garboard/contract/fleet/fleet.ts';
 import type { Problem } from '@garboard/contract/problem.ts';
 import { signedIn } from '@garboard/tests/support/api.ts';
+import { ofRules } from '@garboard/tests/support/due-rows.ts';
 import { anItem, aVessel, state } from '@garboard/tests/support/vessels.ts';
 import { describe, expect, it } from 'vitest';
 
@@ -58,7 +59,7 @@ describe('GET /v1/due', () => {
 
     const { body } = await owner.get<DueList>(`/v1/due?${LAW}&standing=unknown&horizonDays=1`);
 
-    expect(body.items.map(({ item, standing }) => [item.id, standing])).toEqual([[unknown.id, 'unknown']]);
+    expect(ofRules(body).map(({ item, standing }) => [item.id, standing])).toEqual([[unknown.id, 'unknown']]);
     expect(body.items[0]).not.toHaveProperty('overdueAfter');
   });
 
@@ -181,7 +182,7 @@ describe('GET /v1/due', () => {
       const { body: stored } = await owner.get<DueList>(`/v1/due?${query}`);
       const { body: anew } = await owner.get<DueList>(`/v1/due?${query}&knownAt=2999-01-01T00:00:00Z`);
       expect(anew).toEqual(stored);
-      const rows = stored.items.map(({ ruleId, standing, suspendedFrom }) => [ruleId, standing, suspendedFrom]);
+      const rows = ofRules(stored).map(({ ruleId, standing, suspendedFrom }) => [ruleId, standing, suspendedFrom]);
       return { rows, counts: [stored.counts.overdue.law, stored.counts.suspended.law, stored.vesselsOverdue] };
     };
 
@@ -205,7 +206,7 @@ describe('GET /v1/due', () => {
     await state(ctx, item.id, { fact: 'inspected', on: '2026-11-25' });
     const standing = async (day: string) => {
       const { body } = await owner.get<DueList>(`/v1/due?vesselId=${id}&asOf=${day}`);
-      return body.items.find(({ ruleId }) => ruleId === 'us-lsa-wk')?.standing;
+      return ofRules(body).find(({ ruleId }) => ruleId === 'us-lsa-wk')?.standing;
     };
 
     expect([await standing('2026-11-29'), await standing('2026-11-30')]).toEqual(['in_date', 'due']);

@@ -17,7 +17,7 @@ import { badCursor, nextCursor, readCursor } from '../request/cursor.ts';
 import { given } from '../request/given.ts';
 import { asAtQuery, pageQuery, wholeNumber } from '../request/query-params.ts';
 import { KnownKind } from '../rule/known-kind.ts';
-import { presentDue } from './present-due.ts';
+import { presentLine } from './present-due.ts';
 
 const filters = {
   vesselId: Id.optional(),
@@ -25,7 +25,8 @@ const filters = {
   scheme: SchemeCode.optional(),
   weight: WeightCode.optional(),
   source: DueSource.optional().meta({
-    description: 'What kind of thing is due: what a rule asks, or what a safety notice asks.',
+    description:
+      'What kind of thing is due: what a rule or a safety notice asks, or what was found and waits for somebody.',
   }),
   standing: StandingCode.optional().meta({
     description: 'Without it: everything that has a date. `unknown` asks for the group of things that have none.',
@@ -46,6 +47,7 @@ const route = createRoute({
   tags: ['Due list'],
   summary: 'List what is due across the fleet',
   description: [
+    'Obligations and, in the same order, findings and what else waits for somebody; these have no rule, so `kind`, `scheme`, `weight` and `suspended` leave them out.',
     'Ordered by `overdueAfter`. Things without a date (`standing=unknown`) and duties suspended while a vessel is laid up (`suspended=true`) are groups of their own, counted in every answer.',
     'The day asked is, by default, today in the organisation’s time zone; the pages after the first keep it.',
     'For a day gone by, or with `knownAt`, everything is worked out anew from the facts, which costs the whole fleet.',
@@ -76,7 +78,7 @@ export function listDueRoute(deps: Deps) {
     const question = { list: 'due', filter, asOf, knownAt };
     const start = readCursor(cursor, question, Key);
     if (!start.ok) return badCursor(c);
-    const { at, rows, more, counts, vesselsOverdue } = await read(c, deps, async (tx) => {
+    const { at, rows, more, counts, vesselsOverdue, matters } = await read(c, deps, async (tx) => {
       const { timeZone } = await loadOrganisation(tx);
       const at = await asAt(tx, { asOf: asOf ?? start.after?.day, knownAt }, deps.now(), timeZone);
       return { at, ...(await readDueList(tx, { ...at, ...start, filter, limit })) };
@@ -84,7 +86,14 @@ export function listDueRoute(deps: Deps) {
     const last = more ? rows.at(-1) : undefined;
     const next = nextCursor(c, question, last && { day: at.text, ...dueKeyOf(last) });
     return c.json(
-      { asOf: at.text, counts, vesselsOverdue, items: rows.map((row) => presentDue(row, at.day)), nextCursor: next },
+      {
+        asOf: at.text,
+        counts,
+        vesselsOverdue,
+        matters,
+        items: rows.map((row) => presentLine(row, at.day)),
+        nextCursor: next,
+      },
       200,
     );
   });

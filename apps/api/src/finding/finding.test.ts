@@ -1,9 +1,10 @@
+import type { DueList } from '@garboard/contract/due-list/due-list.ts';
 import type { AlikeFindings, Finding, FindingEntryPage, FindingPage } from '@garboard/contract/finding/finding.ts';
 import type { FindingTerms } from '@garboard/contract/finding/remedy.ts';
 import type { Problem } from '@garboard/contract/problem.ts';
 import { type Client, signedIn } from '@garboard/tests/support/api.ts';
 import { TODAY } from '@garboard/tests/support/organisation.ts';
-import { anItem, aVessel } from '@garboard/tests/support/vessels.ts';
+import { anItem, aVessel, state } from '@garboard/tests/support/vessels.ts';
 import { describe, expect, it } from 'vitest';
 
 const HOSE = {
@@ -24,7 +25,7 @@ const match = (version: number) => ({ 'if-match': `"${version}"` });
 const pointersOf = ({ body }: { body: Problem }) => body.errors?.map(({ pointer }) => pointer);
 
 async function aBoat(client: Client) {
-  const vessel = await aVessel(client.organisation.ctx(), ['common_practice'], 'Marsh Harrier');
+  const vessel = await aVessel(client.organisation.ctx(), ['common_practice', 'us_recreational'], 'Marsh Harrier');
   const enter = async (finding: object = HOSE) =>
     (await client.post<Finding>(`/v1/vessels/${vessel.id}/findings`, finding)).body;
   return { vessel, enter };
@@ -192,5 +193,74 @@ describe('the story of a finding', () => {
     expect(answers.map(({ status }) => status).sort()).toEqual([200, 412]);
     expect(answers.find(({ status }) => status === 412)?.headers.get('etag')).toBe('"2"');
     expect((await owner.get<FindingEntryPage>(`/v1/findings/${id}/entries`)).body.items).toHaveLength(2);
+  });
+});
+
+describe('the one due list', () => {
+  const lines = ({ items }: DueList) =>
+    items.map((line) => ('ruleId' in line ? line.item.label : `${line.source}: ${line.label}`));
+
+  async function aMixedList() {
+    const owner = await signedIn();
+    const { vessel, enter } = await aBoat(owner);
+    const flare = async (label: string, on: string) => {
+      const { item } = await anItem(owner.organisation.ctx(), vessel.id, 'hand_flare', label);
+      await state(owner.organisation.ctx(), item.id, { fact: 'printed_expiry', on });
+    };
+    const drain = await enter(DRAIN);
+    await enter();
+    await enter({ ...DRAIN, urgency: 'observe', what: 'Lid stiff' });
+    await enter({ ...DRAIN, what: 'Paint thin', hazard: 'value', urgency: 'within_weeks', urgentBy: '2027-02-01' });
+    await flare('Old flare', '2026-10-31');
+    await flare('New flare', '2026-12-31');
+    await owner.post(
+      `/v1/findings/${drain.id}/remedy`,
+      { step: 'defer', until: '2027-01-15', reviewOn: '2027-01-15', responsible: 'Tomas Reef', reason: 'parts' },
+      match(1),
+    );
+    const due = async (query = '') => (await owner.get<DueList>(`/v1/due?${query}`)).body;
+    return { owner, vessel, due };
+  }
+
+  it('holds findings and reviews among what rules ask, in one order with one meaning of overdue', async () => {
+    const { due } = await aMixedList();
+    const body = await due();
+
+    expect(lines(body)).toEqual([
+      'Old flare',
+      `finding: ${HOSE.what}`,
+      'New flare',
+      `deferral: ${DRAIN.what}`,
+      'finding: Paint thin',
+    ]);
+    expect(body.matters).toEqual({ overdue: 1, due: 0, in_date: 2, unknown: 1 });
+    expect(lines(await due('standing=overdue'))).toEqual(['Old flare', `finding: ${HOSE.what}`]);
+    expect(lines(await due('standing=unknown'))).toEqual(['finding: Lid stiff']);
+    expect(lines(await due('source=deferral'))).toEqual([`deferral: ${DRAIN.what}`]);
+    expect(lines(await due('source=obligation'))).toEqual(['Old flare', 'New flare']);
+    expect(lines(await due('horizonDays=40'))).toEqual(['Old flare', `finding: ${HOSE.what}`, 'New flare']);
+    expect((await due('weight=law')).matters).toEqual({ overdue: 0, due: 0, in_date: 0, unknown: 0 });
+  });
+
+  it('gives each line once, page after page, and the same list when it is worked out anew', async () => {
+    const { owner, due } = await aMixedList();
+    const all: string[] = [];
+    let cursor: string | null = '';
+    while (cursor !== null) {
+      const page: DueList = await due(`limit=1${cursor && `&cursor=${cursor}`}`);
+      all.push(...lines(page));
+      cursor = page.nextCursor;
+    }
+    expect(all).toEqual(lines(await due()));
+    const anew = (await owner.get<DueList>('/v1/due?knownAt=2999-01-01T00:00:00Z')).body;
+    expect(anew).toEqual(await due());
+    expect(lines((await owner.get<DueList>('/v1/due?asOf=2026-11-19&source=finding')).body)).toEqual([]);
+  });
+
+  it('counts a vessel as overdue for what was found alone', async () => {
+    const owner = await signedIn();
+    const { enter } = await aBoat(owner);
+    await enter();
+    expect((await owner.get<DueList>('/v1/due')).body.vesselsOverdue).toBe(1);
   });
 });

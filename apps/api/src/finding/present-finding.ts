@@ -4,6 +4,7 @@ import type { FindingView } from '@garboard/db/finding/list-findings.ts';
 import { formatDay } from '@garboard/domain/calendar/day.ts';
 import { dayInZone } from '@garboard/domain/calendar/day-in-zone.ts';
 import type { Entry, Estimate, Evidence } from '@garboard/domain/finding/entry.ts';
+import { standingOf } from '@garboard/domain/finding/matter.ts';
 import { NEXT } from '@garboard/domain/finding/next-state.ts';
 import type { Remedy } from '@garboard/domain/finding/remedy.ts';
 import { readsAs } from '@garboard/domain/finding/words.ts';
@@ -38,8 +39,8 @@ const presentEstimate = ({ author, ...money }: Estimate) => ({ ...fromMinor(mone
 type DueOf = NonNullable<Finding['due']>;
 
 function presentDueOf({ source, on, from, because }: NonNullable<FindingView['due']>, asOf: string): DueOf {
-  if (on === null) return { because, standing: 'unknown' };
-  const standing = on < asOf ? 'overdue' : from <= asOf ? 'due' : 'in_date';
+  const standing = standingOf(on, from, asOf);
+  if (on === null) return { because, standing };
   return { source: source === 'deferral' ? 'deferral' : 'finding', on, because, standing };
 }
 

@@ -3,6 +3,7 @@ import type { Problem } from '@garboard/contract/problem.ts';
 import type { AnsweredNotice, NoticeItemPage, NoticeMatches } from '@garboard/contract/safety-notice/answer.ts';
 import type { SafetyNotice, SafetyNoticePage } from '@garboard/contract/safety-notice/notice.ts';
 import { signedIn } from '@garboard/tests/support/api.ts';
+import { ofRules } from '@garboard/tests/support/due-rows.ts';
 import { everythingOf } from '@garboard/tests/support/everything-of.ts';
 import { hosePlate } from '@garboard/tests/support/notices.ts';
 import { anItem, aVessel } from '@garboard/tests/support/vessels.ts';
@@ -60,7 +61,7 @@ describe('POST /v1/safety-notices', () => {
     expect(body).toMatchObject({ ...HOSES, dueOn: '2026-12-31', state: 'open' });
     expect(body.counts).toEqual({ affected: 1, mayBeAffected: 1, answered: 0 });
     const due = (await owner.get<DueList>('/v1/due?source=safety_notice')).body;
-    expect(due.items.map(({ item, source, ruleId }) => [item.id, source, ruleId])).toEqual(
+    expect(ofRules(due).map(({ item, source, ruleId }) => [item.id, source, ruleId])).toEqual(
       [within, unread].map((id) => [id, 'safety_notice', `notice:${body.id}`]),
     );
     expect((await owner.get<DueList>('/v1/due?source=obligation')).body.items).toEqual([]);
@@ -165,7 +166,9 @@ describe('GET /v1/safety-notices/{noticeId}/items', () => {
     await owner.post(answersTo(id, within), { ...DONE, replaced: true, serialRead: 'AC0001' });
     await owner.post(answersTo(id, unread), { ...DONE, answer: 'not_affected', serialRead: 'AB0777' });
     const due = async (query: string) =>
-      (await owner.get<DueList>(`/v1/due?source=safety_notice&${query}`)).body.items.map(({ item }) => item.id).sort();
+      ofRules((await owner.get<DueList>(`/v1/due?source=safety_notice&${query}`)).body)
+        .map(({ item }) => item.id)
+        .sort();
 
     expect(await states(id)).toEqual({ [within]: 'answered', [unread]: 'answered' });
     // The number read since says that it was never covered; the other was, until it was replaced.

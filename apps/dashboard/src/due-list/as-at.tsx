@@ -1,11 +1,11 @@
 /** The day the answer is asked for. Kept in the address, so that "as at" can be sent to somebody. */
 import { Popover } from '@mantine/core';
 import { type FormEvent, useState } from 'react';
-import { readDate } from '../item/read-date.ts';
 import { strings } from '../strings/due-list.ts';
 import { strings as itemStrings } from '../strings/record.ts';
 import { formatDay } from '../ui/calendar.ts';
 import { TextField } from '../ui/fields.tsx';
+import { readDate } from '../ui/read-date.ts';
 
 export function AsAt({ day, onChoose }: { day: string | undefined; onChoose: (day: string | undefined) => void }) {
   const [open, setOpen] = useState(false);

@@ -1,6 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
 import { itemKindsQuery } from '../item/catalogue.query.ts';
-import { DateField } from '../item/date-field.tsx';
 import { DoneByFields } from '../item/done-by-fields.tsx';
 import { type Box, boxesOf, type Draft, type Faults } from '../item/fact-draft.ts';
 import type { FieldOf } from '../item/field-of.ts';
@@ -9,6 +8,7 @@ import { FactOptions, Options } from '../item/options.tsx';
 import { TestField } from '../item/test-field.tsx';
 import { evidenceWords, outcomeWords } from '../strings/codes.ts';
 import { strings } from '../strings/record.ts';
+import { DateField } from '../ui/date-field.tsx';
 import { ChoiceField, LongField } from '../ui/fields.tsx';
 import type { DueRow } from './due.query.ts';
 

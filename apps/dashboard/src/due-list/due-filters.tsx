@@ -3,7 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { fleetQuery } from '../fleet/fleet.query.ts';
 import { itemKindsQuery } from '../item/catalogue.query.ts';
 import { schemeWords, standingWords, weightWords } from '../strings/codes.ts';
-import { strings } from '../strings/due-list.ts';
+import { dueSourceWords, strings } from '../strings/due-list.ts';
 import { sentenceCase } from '../ui/number-words.ts';
 import { type Choice, WordChoice } from '../ui/word-choice.tsx';
 import { DEFAULT_UNTIL, type DueSearch, isFiltered, readDueSearch } from './due-search.ts';
@@ -13,9 +13,10 @@ const { filter } = strings;
 export function DueFilters({ search, onChange }: { search: DueSearch; onChange: (next: Partial<DueSearch>) => void }) {
   const vessels = useQuery(fleetQuery(search.asAt)).data?.items ?? [];
   const kinds = useQuery(itemKindsQuery()).data ?? [];
-  const lists: { key: 'standing' | 'vessel' | 'kind' | 'scheme' | 'weight'; choices: Choice[] }[] = [
+  const lists: { key: 'standing' | 'vessel' | 'source' | 'kind' | 'scheme' | 'weight'; choices: Choice[] }[] = [
     { key: 'standing', choices: words(standingWords, (each) => each.toLowerCase()) },
     { key: 'vessel', choices: vessels.map(({ vesselId, name }) => ({ value: vesselId, words: name })) },
+    { key: 'source', choices: words(dueSourceWords) },
     { key: 'kind', choices: kinds.map(({ id, name }) => ({ value: id, words: name })) },
     { key: 'scheme', choices: words(schemeWords, sentenceCase) },
     { key: 'weight', choices: words(weightWords) },
@@ -54,6 +55,7 @@ export function DueFilters({ search, onChange }: { search: DueSearch; onChange: 
 const NOTHING_CHOSEN = {
   standing: undefined,
   vessel: undefined,
+  source: undefined,
   kind: undefined,
   scheme: undefined,
   weight: undefined,

@@ -4,10 +4,10 @@ import { Reasoning } from '../item/reasoning.tsx';
 import { SourceLink } from '../item/source-link.tsx';
 import { sourceInShort } from '../item/source-words.ts';
 import { strings } from '../strings/due-list.ts';
-import { age } from '../ui/age.ts';
 import { Day } from '../ui/day.tsx';
 import { Standing } from '../ui/standing.tsx';
 import { ChooseBox } from './choose-box.tsx';
+import { daysInWords } from './days-in-words.ts';
 import type { DueRow } from './due.query.ts';
 
 type Props = { row: DueRow; rows: readonly DueRow[]; asAt: string | undefined; open: boolean; onTurn: () => void };
@@ -66,7 +66,3 @@ export function DueLine({ row, rows, asAt, open, onTurn }: Props) {
 }
 
 const thing = ({ item }: DueRow) => (item.quantity > 1 ? `${item.label} ×${item.quantity}` : item.label);
-
-function daysInWords(days: number): string {
-  return days < 0 ? age(-days) : strings.inDays(days);
-}

@@ -38,8 +38,10 @@ type Group = 'suspended' | 'unknown';
 /** A group of its own under the dated things, with how many there are of it in all; left out where there are none. */
 function Apart(props: { group: Group; filter: DueQuery; search: DueSearch; open: Open }) {
   const { group, filter, search, open } = props;
-  const counts = useQuery(countsQuery(search.asAt)).data?.counts;
-  const all = counts ? countAll(counts[group]) : 0;
+  const told = useQuery(countsQuery(search.asAt)).data;
+  const counts = told?.counts;
+  const found = group === 'unknown' ? (told?.matters.unknown ?? 0) : 0;
+  const all = counts ? countAll(counts[group]) + found : 0;
   if (all === 0) return search.standing === group && counts ? <Nothing search={search} /> : null;
   return (
     <section className="no-date" aria-labelledby={group}>

@@ -69,10 +69,11 @@ export function DuePage() {
 function Answer({ asAt }: { asAt: string | undefined }) {
   const { data } = useQuery(countsQuery(asAt));
   if (!data) return <p className="answer">&nbsp;</p>;
-  const unknown = unknownSentence(data.counts);
+  const unknown = unknownSentence(data.counts, data.matters.unknown);
   return (
     <p className="answer" aria-live="polite">
-      {overdueSentence(data.counts, data.vesselsOverdue)} {unknown && <a href="#unknown">{unknown}</a>}{' '}
+      {overdueSentence(data.counts, data.vesselsOverdue, data.matters.overdue)}{' '}
+      {unknown && <a href="#unknown">{unknown}</a>}{' '}
       <span className={asAt ? 'as-at' : ''}>{strings.asAtDay(formatDay(data.asOf))}</span>
     </p>
   );

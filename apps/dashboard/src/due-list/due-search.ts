@@ -7,6 +7,7 @@ import {
   type WeightCode,
   weightWords,
 } from '../strings/codes.ts';
+import { type DueSource, dueSourceWords } from '../strings/due-list.ts';
 import { addMonths, daysBetween, readersToday } from '../ui/calendar.ts';
 
 export const UNTIL = { '3-months': 3, '6-months': 6, '12-months': 12, '24-months': 24 } as const;
@@ -18,6 +19,7 @@ export type DueSearch = {
   kind?: string | undefined;
   scheme?: SchemeCode | undefined;
   weight?: WeightCode | undefined;
+  source?: DueSource | undefined;
   /** Left out: 12 months. */
   until?: Until | undefined;
   asAt?: string | undefined;
@@ -38,6 +40,7 @@ export function readDueSearch(raw: Raw): DueSearch {
     kind: text(raw.kind),
     scheme: oneOf(raw.scheme, schemeWords),
     weight: oneOf(raw.weight, weightWords),
+    source: oneOf(raw.source, dueSourceWords),
     until: raw.until === 'any' ? 'any' : oneOf(raw.until, UNTIL),
     asAt: day(raw.asAt),
     open: text(raw.open),
@@ -47,7 +50,7 @@ export function readDueSearch(raw: Raw): DueSearch {
 
 /** The same, as the API's parameters; `horizonDays` counted from the day asked. */
 export function toDueQuery(search: DueSearch) {
-  const { standing, vessel, kind, scheme, weight, asAt } = search;
+  const { standing, vessel, kind, scheme, weight, source, asAt } = search;
   const until = search.until ?? DEFAULT_UNTIL;
   const from = asAt ?? readersToday();
   return present({
@@ -56,14 +59,15 @@ export function toDueQuery(search: DueSearch) {
     kind,
     scheme,
     weight,
+    source,
     asOf: asAt,
     horizonDays: until === 'any' ? undefined : daysBetween(from, addMonths(from, UNTIL[until])),
   });
 }
 
 /** Whether anything but the day is chosen. */
-export function isFiltered({ standing, vessel, kind, scheme, weight }: DueSearch): boolean {
-  return [standing, vessel, kind, scheme, weight].some((each) => each !== undefined);
+export function isFiltered({ standing, vessel, kind, scheme, weight, source }: DueSearch): boolean {
+  return [standing, vessel, kind, scheme, weight, source].some((each) => each !== undefined);
 }
 
 export function text(value: unknown): string | undefined {
@@ -76,13 +80,13 @@ export function day(value: unknown): string | undefined {
     : undefined;
 }
 
-function oneOf<Code extends string>(value: unknown, codes: Record<Code, unknown>): Code | undefined {
+export function oneOf<Code extends string>(value: unknown, codes: Record<Code, unknown>): Code | undefined {
   return typeof value === 'string' && Object.hasOwn(codes, value) ? (value as Code) : undefined;
 }
 
 type Present<T> = { [Key in keyof T]?: Exclude<T[Key], undefined> };
 
 /** Without the keys that have no value, which would stand in the address as empty words. */
-function present<T extends object>(all: T): Present<T> {
+export function present<T extends object>(all: T): Present<T> {
   return Object.fromEntries(Object.entries(all).filter(([, value]) => value !== undefined)) as Present<T>;
 }

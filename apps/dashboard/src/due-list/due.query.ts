@@ -4,6 +4,11 @@ import { infiniteQueryOptions, queryOptions } from '@tanstack/react-query';
 import { api } from '../api/client.ts';
 
 export type DueRow = components['schemas']['DueRow'];
+export type DueMatter = components['schemas']['DueMatter'];
+export type DueLine = DueRow | DueMatter;
+
+/** What a rule or a notice asks, apart from what was found. */
+export const isOfRule = (line: DueLine): line is DueRow => 'ruleId' in line;
 export type DueQuery = NonNullable<paths['/v1/due']['get']['parameters']['query']>;
 
 /** A screenful; the rest is asked for. */
@@ -27,7 +32,7 @@ export const countsQuery = (asOf: string | undefined) =>
     queryFn: ({ signal }) => duePage({ limit: 1, ...(asOf && { asOf }) }, signal),
   });
 
-/** Everything a rule asks of one vessel, dated, suspended or without a date. */
+/** Everything that rules ask of one vessel, dated, suspended or without a date. */
 export const vesselDueQuery = (vesselId: string, asOf: string | undefined) =>
   queryOptions({
     queryKey: ['due', 'vessel', vesselId, asOf ?? 'today'],
@@ -38,7 +43,7 @@ export const vesselDueQuery = (vesselId: string, asOf: string | undefined) =>
       const [dated = [], suspended = [], undated = []] = await Promise.all(
         groups.map((group) => everyPage(page(group))),
       );
-      return [...dated.filter((row) => row.standing !== 'unknown'), ...suspended, ...undated];
+      return [...dated.filter((row) => row.standing !== 'unknown'), ...suspended, ...undated].filter(isOfRule);
     },
   });
 

@@ -6,7 +6,7 @@ import { countsQuery } from './due.query.ts';
 
 export function OverdueCount() {
   const { data } = useQuery(countsQuery(undefined));
-  const overdue = data ? countAll(data.counts.overdue) : 0;
+  const overdue = data ? countAll(data.counts.overdue) + data.matters.overdue : 0;
   if (overdue === 0) return null;
   return (
     <span className="count">

@@ -5,6 +5,7 @@
 import type { LinkProps } from '@tanstack/react-router';
 import type { ComponentType } from 'react';
 import { OverdueCount } from '../due-list/overdue-count.tsx';
+import { BeforeUseCount } from '../finding/before-use-count.tsx';
 import type { May } from '../organisation/may.ts';
 import { strings } from '../strings/frame.ts';
 
@@ -28,6 +29,7 @@ const { pages } = strings;
 export const PAGES: readonly PageEntry[] = [
   { to: '/', words: pages.fleet, group: 'work', thumb: true },
   { to: '/due', words: pages.due, group: 'work', Count: OverdueCount, thumb: true },
+  { to: '/findings', words: pages.findings, group: 'work', Count: BeforeUseCount },
   { to: '/notices', words: pages.notices, group: 'work' },
   { to: '/vessels', words: pages.vessels, group: 'records', thumb: true },
   { to: '/rules', words: pages.rules, group: 'records' },

@@ -1,7 +1,7 @@
 /** What somebody has typed of the values that rules ask for and no fact holds; by name, empty where not said. */
 import type { components } from '@garboard/client/generated/api.d.ts';
 import { strings } from '../strings/record.ts';
-import { readDate } from './read-date.ts';
+import { readDate } from '../ui/read-date.ts';
 
 type Attribute = components['schemas']['Attribute'];
 type Attributes = components['schemas']['Attributes'];

@@ -3,8 +3,8 @@ import type { components } from '@garboard/client/generated/api.d.ts';
 import type { FactCode } from '../strings/codes.ts';
 import { strings } from '../strings/record.ts';
 import { formatDay, formatRecordedDate } from '../ui/calendar.ts';
+import { readDate } from '../ui/read-date.ts';
 import type { Fact } from './item.query.ts';
-import { readDate } from './read-date.ts';
 
 export type NewFact = components['schemas']['NewFact'];
 

@@ -1,9 +1,9 @@
 import { useQuery } from '@tanstack/react-query';
 import { evidenceWords, outcomeWords } from '../strings/codes.ts';
 import { strings } from '../strings/record.ts';
+import { DateField } from '../ui/date-field.tsx';
 import { ChoiceField, LongField, TextField } from '../ui/fields.tsx';
 import { itemKindsQuery } from './catalogue.query.ts';
-import { DateField } from './date-field.tsx';
 import { DoneByFields } from './done-by-fields.tsx';
 import { type Box, boxesOf, type Draft, type Faults } from './fact-draft.ts';
 import type { FieldOf } from './field-of.ts';

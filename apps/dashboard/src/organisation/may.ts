@@ -10,6 +10,9 @@ export type Permission = components['schemas']['PermissionCode'];
 /** The screens' own names of what they ask for. */
 const PERMISSION_OF = {
   recordFacts: 'record_facts',
+  answerFindings: 'answer_findings',
+  putOffFindings: 'put_off_findings',
+  verifyFindings: 'verify_findings',
   keepRegister: 'keep_register',
   keepRules: 'keep_rules',
   managePeople: 'manage_people',

@@ -1,8 +1,8 @@
 /** What somebody has typed so far of an own rule, and what of it can be sent. */
 import type { components } from '@garboard/client/generated/api.d.ts';
-import { readDate } from '../item/read-date.ts';
 import { strings } from '../strings/own-rule.ts';
 import { strings as recordStrings } from '../strings/record.ts';
+import { readDate } from '../ui/read-date.ts';
 import { readPeriod } from '../ui/read-period.ts';
 import { type LimitBox, limitsOf } from './own-rule-limits.ts';
 

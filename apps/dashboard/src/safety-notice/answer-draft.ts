@@ -1,9 +1,9 @@
 /** What somebody has typed so far of an answer; every box is text until it is sent. */
 import type { Problem } from '@garboard/client/api-problem.ts';
-import { readDate } from '../item/read-date.ts';
 import { strings as dates } from '../strings/record.ts';
 import { type NoticeAnswerCode, strings } from '../strings/safety-notice.ts';
 import { formatDay } from '../ui/calendar.ts';
+import { readDate } from '../ui/read-date.ts';
 import type { NewNoticeAnswer, NoticeAnswer } from './notice.query.ts';
 
 const BOXES = [

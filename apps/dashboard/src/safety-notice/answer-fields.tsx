@@ -1,8 +1,8 @@
-import { DateField } from '../item/date-field.tsx';
 import { Options } from '../item/options.tsx';
 import { capacityWords, evidenceWords } from '../strings/codes.ts';
 import { strings as recordStrings } from '../strings/record.ts';
 import { strings } from '../strings/safety-notice.ts';
+import { DateField } from '../ui/date-field.tsx';
 import { ChoiceField, LongField, TextField } from '../ui/fields.tsx';
 import { type AnswerBox, type AnswerDraft, type AnswerFaults, boxesOfAnswer } from './answer-draft.ts';
 import type { SafetyNotice } from './notice.query.ts';

@@ -1,8 +1,8 @@
 /** What somebody has typed so far of a notice; every box is text until it is sent. */
 import type { Problem } from '@garboard/client/api-problem.ts';
-import { readDate } from '../item/read-date.ts';
 import { strings as dates } from '../strings/record.ts';
 import { strings } from '../strings/safety-notice.ts';
+import { readDate } from '../ui/read-date.ts';
 import type { NewSafetyNotice } from './notice.query.ts';
 import { readSerials } from './read-serials.ts';
 

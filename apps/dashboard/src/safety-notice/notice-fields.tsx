@@ -1,10 +1,10 @@
 import { useQuery } from '@tanstack/react-query';
 import { itemKindsQuery } from '../item/catalogue.query.ts';
-import { DateField } from '../item/date-field.tsx';
 import { KindCaution } from '../item/kind-caution.tsx';
 import { Options } from '../item/options.tsx';
 import { strings as recordStrings } from '../strings/record.ts';
 import { strings } from '../strings/safety-notice.ts';
+import { DateField } from '../ui/date-field.tsx';
 import { ChoiceField, LongField, TextField } from '../ui/fields.tsx';
 import { sentenceCase } from '../ui/number-words.ts';
 import type { NoticeBox, NoticeDraft, NoticeFaults } from './notice-draft.ts';

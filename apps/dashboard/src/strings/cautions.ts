@@ -52,3 +52,22 @@ export function cautionFor({ id, itemClass }: Pick<ItemKind, 'id' | 'itemClass'>
   const caution = OF_KIND[id] ?? OF_CLASS[itemClass];
   return caution ? `${caution} ${FIRST}` : null;
 }
+
+type Hazard = components['schemas']['HazardCode'];
+
+/** What must be heeded by whoever goes to look or to mend. */
+const OF_HAZARD: Record<Hazard, string | undefined> = {
+  life: OF_CLASS.safety_on_deck,
+  watertight_integrity: OF_CLASS.seacocks,
+  fire_and_gas: GAS,
+  rig: OF_CLASS.rigging,
+  steering: OF_CLASS.steering_keel_shaft,
+  propulsion: OF_CLASS.engine,
+  equipment: undefined,
+  value: undefined,
+};
+
+export function cautionForHazard(hazard: Hazard): string | null {
+  const caution = OF_HAZARD[hazard];
+  return caution ? `${caution} ${FIRST}` : null;
+}

@@ -1,5 +1,18 @@
 /** Words of the due list. */
+import type { components } from '@garboard/client/generated/api.d.ts';
 import { age } from '../ui/age.ts';
+
+export type DueSource = components['schemas']['DueRow']['source'] | components['schemas']['DueMatter']['source'];
+
+/** What kind of thing is due. */
+export const dueSourceWords: Readonly<Record<DueSource, string>> = {
+  obligation: 'what rules ask',
+  safety_notice: 'what notices ask',
+  finding: 'what was found',
+  deferral: 'what was put off, for review',
+  referral: 'what is for a specialist',
+  limitation: 'what nobody could examine',
+};
 
 export const strings = {
   title: 'What is out of date',
@@ -16,6 +29,7 @@ export const strings = {
   filter: {
     standing: 'standing',
     vessel: 'vessel',
+    source: 'what',
     kind: 'kind',
     scheme: 'scheme',
     weight: 'weight',

@@ -16,6 +16,7 @@ export const strings = {
   pages: {
     fleet: 'Fleet',
     due: 'Out of date',
+    findings: 'Findings',
     vessels: 'Vessels',
     notices: 'Notices',
     rules: 'Rules',
@@ -28,6 +29,7 @@ export const strings = {
   },
   morePages: 'More',
   lessPages: 'Less',
+  countBeforeUse: (count: number) => `${count} before use`,
   countOutOfDate: (count: number) => `${count} out of date`,
   printed: (instant: string) => `Printed ${instant}.`,
   factsKnownTo: (instant: string) => `Facts known to ${instant}.`,

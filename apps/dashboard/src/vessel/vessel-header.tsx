@@ -2,26 +2,38 @@ import type { components } from '@garboard/client/generated/api.d.ts';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import type { DueRow } from '../due-list/due.query.ts';
+import type { Finding } from '../finding/finding.query.ts';
 import { useMay } from '../organisation/may.ts';
 import { strings as changeStrings } from '../strings/change-vessel.ts';
 import { schemeWords } from '../strings/codes.ts';
+import { strings as findingStrings } from '../strings/finding.ts';
 import { strings as itemStrings } from '../strings/item.ts';
 import { strings as shareStrings } from '../strings/share.ts';
 import { strings } from '../strings/vessel.ts';
 import { formatDay, readersToday } from '../ui/calendar.ts';
 import { inAList } from '../ui/number-words.ts';
 import { PageHeader } from '../ui/page-header.tsx';
+import { isUrgent } from './before-use.tsx';
 import { particularsInFull, situationOn } from './particulars.ts';
 import { situationsQuery } from './vessel.query.ts';
 import type { VesselSearch } from './vessel-search.ts';
 
-type Props = { vessel: components['schemas']['Vessel']; rows: readonly DueRow[]; search: VesselSearch };
+type Props = {
+  vessel: components['schemas']['Vessel'];
+  rows: readonly DueRow[];
+  findings: readonly Finding[];
+  search: VesselSearch;
+};
 
-export function VesselHeader({ vessel, rows, search }: Props) {
+export function VesselHeader({ vessel, rows, findings, search }: Props) {
   const situations = useQuery(situationsQuery(vessel.id)).data ?? [];
   const day = search.asAt ?? readersToday();
   const standing = (asked: DueRow['standing']) => rows.filter((row) => row.standing === asked).length;
-  const { before, name, after } = strings.statement(vessel.name, standing('overdue'), standing('unknown'));
+  const { before, name, after } = strings.statement(
+    vessel.name,
+    standing('overdue') + findings.filter(isUrgent).length,
+    standing('unknown'),
+  );
   const particulars = particularsInFull(vessel, situationOn(situations, day));
   return (
     <PageHeader
@@ -58,6 +70,11 @@ function Acts({ vesselId, busy }: { vesselId: string; busy: boolean }) {
       {may.keepRegister && (
         <Link to="/vessels/$vesselId/add" params={{ vesselId }} className="button">
           {strings.addThing}
+        </Link>
+      )}
+      {may.answerFindings && (
+        <Link to="/vessels/$vesselId/finding" params={{ vesselId }} className="button">
+          {findingStrings.fresh.link}
         </Link>
       )}
       {may.recordFacts && (

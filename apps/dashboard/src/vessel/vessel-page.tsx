@@ -6,6 +6,7 @@ import { getRouteApi } from '@tanstack/react-router';
 import { whyItFailed } from '../api/why-it-failed.ts';
 import { ChangesLink } from '../audit/changes-link.tsx';
 import { type DueRow, vesselDueQuery } from '../due-list/due.query.ts';
+import { type Finding, vesselFindingsQuery } from '../finding/finding.query.ts';
 import { NotHere } from '../frame/not-here.tsx';
 import type { Item } from '../item/item.query.ts';
 import { itemsQuery } from '../item/item.query.ts';
@@ -26,23 +27,35 @@ export function VesselPage() {
   const { vesselId } = route.useParams();
   const search = route.useSearch();
   const navigate = route.useNavigate();
-  const [vessel, items, due] = useQueries({
-    queries: [vesselQuery(vesselId), itemsQuery(vesselId), vesselDueQuery(vesselId, search.asAt)],
+  const [vessel, items, due, found] = useQueries({
+    queries: [
+      vesselQuery(vesselId),
+      itemsQuery(vesselId),
+      vesselDueQuery(vesselId, search.asAt),
+      vesselFindingsQuery(vesselId),
+    ],
   });
-  const failed = [vessel, items, due].find((each) => each.isError);
+  const failed = [vessel, items, due, found].find((each) => each.isError);
   if (failed && isStatus(failed.error, 404)) return <NotHere />;
   if (failed) {
-    const again = () => void Promise.all([vessel, items, due].map((each) => each.refetch()));
+    const again = () => void Promise.all([vessel, items, due, found].map((each) => each.refetch()));
     return <Failed what={strings.failed} why={whyItFailed(failed.error)} again={again} />;
   }
-  if (!vessel.data || !items.data || !due.data) return <Waiting>{strings.waiting}</Waiting>;
+  if (!vessel.data || !items.data || !due.data || !found.data) return <Waiting>{strings.waiting}</Waiting>;
   const onOpen = (open: string | undefined) =>
     void navigate({ search: (now: VesselSearch) => ({ ...now, open }), replace: true, resetScroll: false });
   return (
     <>
-      <VesselHeader vessel={vessel.data} rows={due.data} search={search} />
+      <VesselHeader vessel={vessel.data} rows={due.data} findings={found.data} search={search} />
       <Identifiers vessel={vessel.data} />
-      <Body vesselId={vesselId} items={items.data} rows={due.data} search={search} onOpen={onOpen} />
+      <Body
+        vesselId={vesselId}
+        items={items.data}
+        rows={due.data}
+        findings={found.data}
+        search={search}
+        onOpen={onOpen}
+      />
       <ChangesLink vesselId={vesselId} />
     </>
   );
@@ -52,12 +65,13 @@ type BodyProps = {
   vesselId: string;
   items: Item[];
   rows: DueRow[];
+  findings: Finding[];
   search: VesselSearch;
   onOpen: (open: string | undefined) => void;
 };
 
 function Body({ items, ...props }: BodyProps) {
-  if (items.length === 0) {
+  if (items.length === 0 && props.findings.length === 0) {
     return (
       <div className="empty">
         <p className="voice">{strings.nothingAboard}</p>

@@ -253,7 +253,7 @@ export interface paths {
         };
         /**
          * List what is due across the fleet
-         * @description Ordered by `overdueAfter`. Things without a date (`standing=unknown`) and duties suspended while a vessel is laid up (`suspended=true`) are groups of their own, counted in every answer. The day asked is, by default, today in the organisation’s time zone; the pages after the first keep it. For a day gone by, or with `knownAt`, everything is worked out anew from the facts, which costs the whole fleet.
+         * @description Obligations and, in the same order, findings and what else waits for somebody; these have no rule, so `kind`, `scheme`, `weight` and `suspended` leave them out. Ordered by `overdueAfter`. Things without a date (`standing=unknown`) and duties suspended while a vessel is laid up (`suspended=true`) are groups of their own, counted in every answer. The day asked is, by default, today in the organisation’s time zone; the pages after the first keep it. For a day gone by, or with `knownAt`, everything is worked out anew from the facts, which costs the whole fleet.
          */
         get: operations["listDue"];
         put?: never;
@@ -2129,10 +2129,63 @@ export interface components {
                 };
                 unknown: components["schemas"]["WeightCounts"];
             };
-            items: components["schemas"]["DueRow"][];
+            items: (components["schemas"]["DueRow"] | components["schemas"]["DueMatter"])[];
+            matters: components["schemas"]["MatterCounts"];
             /** @description Asks for the next page; `null` at the end. */
             nextCursor: string | null;
             vesselsOverdue: number;
+        };
+        /**
+         * @description What waits for somebody besides what rules ask.
+         * @example {
+         *       "source": "finding",
+         *       "id": "0198c5a5-2f10-7d21-8a3b-4c5d6e7f8091",
+         *       "vessel": {
+         *         "id": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *         "name": "Marsh Harrier"
+         *       },
+         *       "zone": "gas_installation",
+         *       "label": "Gas hose at the cooker cracked where it bends",
+         *       "action": {
+         *         "words": "Decide what is to be done"
+         *       },
+         *       "urgency": "before_use",
+         *       "trade": "gas_engineer",
+         *       "dueOn": "2026-11-20",
+         *       "overdueAfter": "2026-11-20",
+         *       "standing": "overdue",
+         *       "days": -5,
+         *       "sentence": "To be dealt with before she is used again: due since it was said."
+         *     }
+         */
+        DueMatter: {
+            action: components["schemas"]["MatterAction"];
+            days?: number;
+            dueOn?: components["schemas"]["CalendarDay"];
+            /**
+             * Format: uuid
+             * @description Of the finding, referral or limitation.
+             * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
+             */
+            id: string;
+            label: string;
+            overdueAfter?: components["schemas"]["CalendarDay"];
+            responsible?: string;
+            /** @description Why that day. */
+            sentence: string;
+            /**
+             * @description `finding`: something not right. `deferral`: the review of what was put off or accepted. `referral`: a specialist who must look closer. `limitation`: what nobody could examine.
+             * @enum {string}
+             */
+            source: "finding" | "deferral" | "referral" | "limitation";
+            standing: components["schemas"]["StandingCode"];
+            trade?: components["schemas"]["TradeCode"];
+            urgency?: components["schemas"]["UrgencyCode"];
+            vessel: {
+                id: components["schemas"]["Id"];
+                name: string;
+            };
+            zone: string;
         };
         /**
          * @example {
@@ -2187,7 +2240,7 @@ export interface components {
             scheme: components["schemas"]["SchemeCode"];
             sentence: string;
             /**
-             * @description What kind of thing is due.
+             * @description What a rule asks, or what a safety notice asks.
              * @enum {string}
              */
             source: "obligation" | "safety_notice";
@@ -3329,6 +3382,16 @@ export interface components {
             items: components["schemas"]["LookAtLink"][];
             /** @description Asks for the next page; `null` at the end. */
             nextCursor: string | null;
+        };
+        MatterAction: {
+            words: string;
+        };
+        /** @description Findings and what else waits for somebody, counted apart: no rule stands behind them. */
+        MatterCounts: {
+            due: number;
+            in_date: number;
+            overdue: number;
+            unknown: number;
         };
         Meaning: {
             code: string;
@@ -7552,8 +7615,8 @@ export interface operations {
                 limit?: number;
                 /** @description A body of rules that a vessel is kept under: an entry of `/v1/schemes`. */
                 scheme?: components["schemas"]["SchemeCode"];
-                /** @description What kind of thing is due: what a rule asks, or what a safety notice asks. */
-                source?: "obligation" | "safety_notice";
+                /** @description What kind of thing is due: what a rule or a safety notice asks, or what was found and waits for somebody. */
+                source?: "obligation" | "safety_notice" | "finding" | "deferral" | "referral" | "limitation";
                 /** @description Without it: everything that has a date. `unknown` asks for the group of things that have none. */
                 standing?: "overdue" | "due" | "in_date" | "unknown";
                 /** @description The group of what is suspended on the day, as the vessel is laid up. Without it none of that is listed; it does not go with `standing`. */

@@ -1,5 +1,6 @@
 /** Everything with a date, ordered by the last day on which nothing is wrong yet. */
 import * as z from 'zod';
+import { TradeCode, UrgencyCode } from '../finding/codes.ts';
 import { Action, SOURCE_EXAMPLE, Source, StandingCode, WeightCode } from '../item/obligation.ts';
 import { CalendarDay, Id, NextCursor } from '../shared.ts';
 import { SchemeCode } from '../vessel/vessel.ts';
@@ -29,11 +30,13 @@ export const StandingCounts = z
   .meta({ id: 'StandingCounts', description: 'Each obligation is counted once.' });
 export type StandingCounts = z.infer<typeof StandingCounts>;
 
-export const DueSource = z.enum(['obligation', 'safety_notice']);
+const RuleSource = z.enum(['obligation', 'safety_notice']);
+const MatterSource = z.enum(['finding', 'deferral', 'referral', 'limitation']);
+export const DueSource = z.enum([...RuleSource.options, ...MatterSource.options]);
 
 export const DueRow = z
   .object({
-    source: DueSource.meta({ description: 'What kind of thing is due.' }),
+    source: RuleSource.meta({ description: 'What a rule asks, or what a safety notice asks.' }),
     vessel: z.object({ id: Id, name: z.string() }),
     item: z.object({ id: Id, kind: z.string(), label: z.string(), zone: z.string().optional(), quantity: z.int() }),
     ruleId: z.string(),
@@ -78,6 +81,53 @@ export const DueRow = z
   });
 export type DueRow = z.infer<typeof DueRow>;
 
+export const DueMatter = z
+  .object({
+    source: MatterSource.meta({
+      description:
+        '`finding`: something not right. `deferral`: the review of what was put off or accepted. `referral`: a specialist who must look closer. `limitation`: what nobody could examine.',
+    }),
+    id: Id.meta({ description: 'Of the finding, referral or limitation.' }),
+    vessel: z.object({ id: Id, name: z.string() }),
+    zone: z.string(),
+    label: z.string(),
+    action: z.object({ words: z.string() }).meta({ id: 'MatterAction' }),
+    urgency: UrgencyCode.optional(),
+    trade: TradeCode.optional(),
+    responsible: z.string().optional(),
+    dueOn: CalendarDay.optional(),
+    overdueAfter: CalendarDay.optional(),
+    standing: StandingCode,
+    days: z.int().optional(),
+    sentence: z.string().meta({ description: 'Why that day.' }),
+  })
+  .meta({
+    id: 'DueMatter',
+    description: 'What waits for somebody besides what rules ask.',
+    example: {
+      source: 'finding',
+      id: '0198c5a5-2f10-7d21-8a3b-4c5d6e7f8091',
+      vessel: { id: '0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a', name: 'Marsh Harrier' },
+      zone: 'gas_installation',
+      label: 'Gas hose at the cooker cracked where it bends',
+      action: { words: 'Decide what is to be done' },
+      urgency: 'before_use',
+      trade: 'gas_engineer',
+      dueOn: '2026-11-20',
+      overdueAfter: '2026-11-20',
+      standing: 'overdue',
+      days: -5,
+      sentence: 'To be dealt with before she is used again: due since it was said.',
+    },
+  });
+export type DueMatter = z.infer<typeof DueMatter>;
+
+const MatterCounts = z.object({ overdue: z.int(), due: z.int(), in_date: z.int(), unknown: z.int() }).meta({
+  id: 'MatterCounts',
+  description: 'Findings and what else waits for somebody, counted apart: no rule stands behind them.',
+});
+export type MatterCounts = z.infer<typeof MatterCounts>;
+
 export const DueList = z
   .object({
     asOf: CalendarDay,
@@ -86,7 +136,8 @@ export const DueList = z
         'On that day, of what `vesselId`, `kind`, `scheme` and `weight` leave: however it stands and however far ahead.',
     }),
     vesselsOverdue: z.int(),
-    items: z.array(DueRow),
+    matters: MatterCounts,
+    items: z.array(z.union([DueRow, DueMatter])),
     nextCursor: NextCursor,
   })
   .meta({ id: 'DueList' });

@@ -10,6 +10,7 @@ import type { Weight } from '@garboard/domain/rule/scheme.ts';
 import { type RawBuilder, sql } from 'kysely';
 import type { Scoped } from '../scope.ts';
 import type { DueFilter, Totals } from './due-entry.ts';
+import { countsMatters } from './list-matters.ts';
 import { countUp } from './totals.ts';
 
 /** Of the filter only what says which things are meant: not how they stand, nor how far ahead. */
@@ -27,10 +28,19 @@ export async function countStored(tx: Scoped, day: Day, filter: DueFilter = {}):
         end as standing, weight, sum(n)::integer as n
       from day where ${filter.weight ? sql`weight = ${filter.weight}` : sql`true`} group by 1, 2
     ), late as materialized (
-      select count(*)::integer as vessels from (${filter.weight || !isKept(filter) ? lateOf(meant, on) : lateOfAll(on)}) late
+      select count(*)::integer as vessels from (${late(filter, meant, on)}) late
     )
     select standing, weight, n, vessels from late left join counted on true`.execute(tx);
   return { counts: countUp(rows.filter(({ n }) => n !== null)), vesselsOverdue: rows[0]?.vessels ?? 0 };
+}
+
+/** The vessels with something overdue, by obligations and by what was found. */
+function late(filter: DueFilter, meant: RawBuilder<unknown>, on: string): RawBuilder<unknown> {
+  const { vesselId } = filter;
+  const obligations = filter.weight || !isKept(filter) ? lateOf(meant, on) : lateOfAll(on);
+  if (!countsMatters(filter)) return obligations;
+  const hers = vesselId === undefined ? sql`true` : sql`vessel_id = ${vesselId}::uuid`;
+  return sql`${obligations} union select vessel_id from matter where overdue_after < ${on}::date and ${hers}`;
 }
 
 function isKept({ vesselId, kind, scheme }: DueFilter): boolean {

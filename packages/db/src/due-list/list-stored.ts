@@ -13,6 +13,7 @@ import { type Page, pageOf } from '../page.ts';
 import type { ObligationTable } from '../schema.ts';
 import type { Scoped } from '../scope.ts';
 import type { DueEntry, DueFilter, DueQuestion } from './due-entry.ts';
+import { isMatterSource } from './list-matters.ts';
 
 type Row = Selectable<ObligationTable> & {
   vessel_name: string;
@@ -47,7 +48,7 @@ function conditionsOf({ day, filter, after }: DueQuestion): Condition[] {
     ...(filter.vesselId ? at('vessel_id = ?::uuid', filter.vesselId) : []),
     ...(filter.scheme ? at('scheme = ?', filter.scheme) : []),
     ...(filter.weight ? at('weight = ?', filter.weight) : []),
-    ...(filter.source ? at(OF_SOURCE[filter.source]) : []),
+    ...(filter.source && !isMatterSource(filter.source) ? at(OF_SOURCE[filter.source]) : []),
     ...(filter.kind ? at('item_id in (select id from item where kind = ?)', filter.kind) : []),
     ...(filter.horizonDays === undefined || filter.standing === 'unknown'
       ? []

@@ -1,12 +1,12 @@
 /** Findings with what a reader wants beside them: the vessel's name, the thing, and what is due. */
 import type { Hazard, Trade, Urgency } from '@garboard/domain/finding/codes.ts';
+import type { MatterSource } from '@garboard/domain/finding/matter.ts';
 import type { State } from '@garboard/domain/finding/next-state.ts';
 import { type Selectable, sql } from 'kysely';
 import { NO_DATE } from '../item/obligation-record.ts';
 import { type Page, pageOf } from '../page.ts';
 import type { Scoped } from '../scope.ts';
 import { type FindingRecord, toFindingRecord } from './finding-record.ts';
-import type { MatterSource } from './matters.ts';
 import type { FindingTable } from './tables.ts';
 
 /** `due`: absent where the finding has ended; `on` is `null` where there is no date to go by. */

@@ -1,27 +1,10 @@
 /** What waits for somebody besides obligations. Derived: written with what it follows from. */
 import { addDays, formatDay, parseDay } from '@garboard/domain/calendar/day.ts';
-import { sql } from 'kysely';
+import type { MatterSaid } from '@garboard/domain/finding/matter.ts';
 import { NO_DATE } from '../item/obligation-record.ts';
 import type { Scoped } from '../scope.ts';
 
-export type MatterSource = 'finding' | 'deferral' | 'referral' | 'limitation';
-
-export type Matter = {
-  readonly id: string;
-  readonly source: MatterSource;
-  readonly vesselId: string;
-  readonly zone: string;
-  readonly label: string;
-  /** What somebody is to do. */
-  readonly action: string;
-  /** Why then. */
-  readonly sentence: string;
-  readonly urgency: string | null;
-  readonly trade: string | null;
-  readonly responsible: string | null;
-  /** ISO day, or `null` where there is no date to go by. */
-  readonly on: string | null;
-};
+export type Matter = MatterSaid & { readonly id: string; readonly vesselId: string };
 
 /** It is called due from so many days ahead, as obligations are. House convention, no source. */
 const LEAD_DAYS = 30;
@@ -62,10 +45,13 @@ function columnsOf(organisationId: string, { on, vesselId, ...matter }: Matter) 
     organisation_id: organisationId,
     vessel_id: vesselId,
     ...matter,
-    due_from: on === null ? NO_DATE : daysBefore(on, LEAD_DAYS),
+    due_from: dueFromOf(on),
     overdue_after: on ?? NO_DATE,
   };
 }
+
+/** `infinity` where there is no date. */
+export const dueFromOf = (on: string | null): string => (on === null ? NO_DATE : daysBefore(on, LEAD_DAYS));
 
 function daysBefore(text: string, days: number): string {
   const day = parseDay(text);
@@ -77,16 +63,4 @@ function daysBefore(text: string, days: number): string {
 export async function loadMatters(tx: Scoped, vesselId: string): Promise<Map<string, unknown>> {
   const rows = await tx.selectFrom('matter').selectAll().where('vessel_id', '=', vesselId).execute();
   return new Map(rows.map((row) => [row.id, row]));
-}
-
-/** The days that a vessel's findings may hang on: planned haul-outs and planned inspections. */
-export async function loadPlannedDays(tx: Scoped, vesselId: string): Promise<{ event: string; on: string }[]> {
-  return tx
-    .selectFrom('vessel_event')
-    .select(['event', 'on_day as on'])
-    .where('vessel_id', '=', vesselId)
-    .where('planned', '=', true)
-    .where('event', 'in', ['haul_out', 'inspection'])
-    .orderBy(sql`on_day`)
-    .execute();
 }

@@ -13,7 +13,7 @@ const ALL = CRAFT;
 const CABIN = ['sailing_yacht', 'motor_boat'] as const;
 const SAIL = ['sailing_yacht', 'open_boat'] as const;
 
-const ZONES: readonly Zone[] = [
+export const ZONES: readonly Zone[] = [
   { zone: 'papers', name: 'Papers and identity', boats: ALL },
   { zone: 'hull_below_water', name: 'Hull below the waterline', boats: ALL },
   { zone: 'keel_and_rudder', name: 'Keel and rudder', boats: ALL },

@@ -1,10 +1,16 @@
 import { strings } from '../strings/record.ts';
-import { formatDayInFull, formatRecordedDate } from '../ui/calendar.ts';
-import { TextField } from '../ui/fields.tsx';
-import type { FieldOf } from './field-of.ts';
+import { formatDayInFull, formatRecordedDate } from './calendar.ts';
+import { TextField } from './fields.tsx';
 import { readDate } from './read-date.ts';
 
-type Props = ReturnType<FieldOf> & { name: string; help: string };
+type Props = {
+  id: string;
+  name: string;
+  help?: string;
+  value: string;
+  fault?: string | undefined;
+  onChange: (value: string) => void;
+};
 
 /** Says back what it understood, so that a slip is seen before it is recorded. */
 export function DateField(props: Props) {
