@@ -218,7 +218,8 @@ create table finding_entry (
   recorded_at timestamp with time zone not null,
   constraint finding_entry_pkey PRIMARY KEY (organisation_id, id),
   constraint finding_entry_organisation_id_finding_id_fkey FOREIGN KEY (organisation_id, finding_id) REFERENCES finding(organisation_id, id),
-  constraint finding_entry_organisation_id_vessel_id_fkey FOREIGN KEY (organisation_id, vessel_id) REFERENCES vessel(organisation_id, id)
+  constraint finding_entry_organisation_id_vessel_id_fkey FOREIGN KEY (organisation_id, vessel_id) REFERENCES vessel(organisation_id, id),
+  constraint finding_entry_organisation_id_visit_id_fkey FOREIGN KEY (organisation_id, visit_id) REFERENCES survey_visit(organisation_id, id)
 );
 CREATE INDEX entry_of_finding ON public.finding_entry USING btree (organisation_id, finding_id, id);
 CREATE INDEX entry_of_visit ON public.finding_entry USING btree (organisation_id, visit_id, id) WHERE (visit_id IS NOT NULL);
@@ -373,6 +374,82 @@ CASE
     ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
 END;
 grant insert, select, update on item to garboard_app;
+
+create table limitation (
+  organisation_id uuid not null,
+  id uuid not null,
+  visit_id uuid not null,
+  vessel_id uuid not null,
+  zone text not null,
+  item_id uuid,
+  what text not null,
+  reason text not null,
+  words text,
+  trade text,
+  imposed_on date not null,
+  lifted_on date,
+  recorded_by text not null,
+  created_at timestamp with time zone not null,
+  version integer not null default 1,
+  constraint limitation_pkey PRIMARY KEY (organisation_id, id),
+  constraint limitation_organisation_id_item_id_fkey FOREIGN KEY (organisation_id, item_id) REFERENCES item(organisation_id, id),
+  constraint limitation_organisation_id_visit_id_fkey FOREIGN KEY (organisation_id, visit_id) REFERENCES survey_visit(organisation_id, id)
+);
+CREATE INDEX limitation_of_vessel ON public.limitation USING btree (organisation_id, vessel_id, id);
+alter table limitation enable row level security;
+alter table limitation force row level security;
+create policy own_organisation on limitation
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on limitation as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
+grant insert, select, update on limitation to garboard_app;
+
+create table limitation_answer (
+  organisation_id uuid not null,
+  id uuid not null,
+  limitation_id uuid not null,
+  visit_id uuid not null,
+  vessel_id uuid not null,
+  answer text not null,
+  reason text,
+  words text,
+  on_day date not null,
+  recorded_by text not null,
+  recorded_at timestamp with time zone not null,
+  constraint limitation_answer_pkey PRIMARY KEY (organisation_id, id),
+  constraint limitation_answer_organisation_id_limitation_id_fkey FOREIGN KEY (organisation_id, limitation_id) REFERENCES limitation(organisation_id, id),
+  constraint limitation_answer_organisation_id_visit_id_fkey FOREIGN KEY (organisation_id, visit_id) REFERENCES survey_visit(organisation_id, id),
+  constraint limitation_answer_answer_check CHECK ((answer = ANY (ARRAY['lifted'::text, 'still'::text])))
+);
+CREATE INDEX answer_of_limitation ON public.limitation_answer USING btree (organisation_id, limitation_id, id);
+CREATE INDEX limitations_answered_by_visit ON public.limitation_answer USING btree (organisation_id, visit_id, id);
+alter table limitation_answer enable row level security;
+alter table limitation_answer force row level security;
+create policy own_organisation on limitation_answer
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on limitation_answer as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
+grant insert, select on limitation_answer to garboard_app;
 
 create table matter (
   organisation_id uuid not null,
@@ -625,6 +702,85 @@ create policy own_organisation on own_rule_version
   with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
 grant insert, select on own_rule_version to garboard_app;
 
+create table reading (
+  organisation_id uuid not null,
+  id uuid not null,
+  visit_id uuid not null,
+  vessel_id uuid not null,
+  zone text not null,
+  point text not null,
+  measure text not null,
+  value double precision,
+  unit text not null,
+  instrument text,
+  words text,
+  taken_on date not null,
+  recorded_by text not null,
+  recorded_at timestamp with time zone not null,
+  constraint reading_pkey PRIMARY KEY (organisation_id, id),
+  constraint reading_organisation_id_visit_id_fkey FOREIGN KEY (organisation_id, visit_id) REFERENCES survey_visit(organisation_id, id)
+);
+CREATE INDEX reading_of_visit ON public.reading USING btree (organisation_id, visit_id, id);
+alter table reading enable row level security;
+alter table reading force row level security;
+create policy own_organisation on reading
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on reading as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
+grant insert, select on reading to garboard_app;
+
+create table referral (
+  organisation_id uuid not null,
+  id uuid not null,
+  visit_id uuid,
+  vessel_id uuid not null,
+  zone text not null,
+  item_id uuid,
+  finding_id uuid,
+  trade text not null,
+  what text not null,
+  due_on date not null,
+  responsible text,
+  asked_on date not null,
+  result jsonb,
+  recorded_by text not null,
+  created_at timestamp with time zone not null,
+  version integer not null default 1,
+  constraint referral_pkey PRIMARY KEY (organisation_id, id),
+  constraint referral_organisation_id_finding_id_fkey FOREIGN KEY (organisation_id, finding_id) REFERENCES finding(organisation_id, id),
+  constraint referral_organisation_id_item_id_fkey FOREIGN KEY (organisation_id, item_id) REFERENCES item(organisation_id, id),
+  constraint referral_organisation_id_vessel_id_fkey FOREIGN KEY (organisation_id, vessel_id) REFERENCES vessel(organisation_id, id),
+  constraint referral_organisation_id_visit_id_fkey FOREIGN KEY (organisation_id, visit_id) REFERENCES survey_visit(organisation_id, id)
+);
+CREATE INDEX referral_of_vessel ON public.referral USING btree (organisation_id, vessel_id, id);
+alter table referral enable row level security;
+alter table referral force row level security;
+create policy own_organisation on referral
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on referral as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
+grant insert, select, update on referral to garboard_app;
+
 create table rule_change (
   organisation_id uuid not null,
   id uuid not null,
@@ -862,6 +1018,62 @@ CASE
 END;
 grant insert, select on situation to garboard_app;
 
+create table survey_route (
+  organisation_id uuid not null,
+  craft text not null,
+  zones jsonb not null,
+  version integer not null,
+  constraint survey_route_pkey PRIMARY KEY (organisation_id, craft),
+  constraint survey_route_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id)
+);
+alter table survey_route enable row level security;
+alter table survey_route force row level security;
+create policy own_organisation on survey_route
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+grant insert, select, update on survey_route to garboard_app;
+
+create table survey_visit (
+  organisation_id uuid not null,
+  id uuid not null,
+  vessel_id uuid not null,
+  craft text not null,
+  purpose text not null,
+  started_on date not null,
+  detail jsonb not null,
+  route jsonb not null,
+  created_by text not null,
+  created_at timestamp with time zone not null,
+  completed_on date,
+  completed_at timestamp with time zone,
+  completed_by text,
+  sealed text,
+  sealed_hash bytea,
+  version integer not null default 1,
+  constraint survey_visit_pkey PRIMARY KEY (organisation_id, id),
+  constraint survey_visit_organisation_id_vessel_id_fkey FOREIGN KEY (organisation_id, vessel_id) REFERENCES vessel(organisation_id, id),
+  constraint survey_visit_check CHECK ((((completed_at IS NULL) = (sealed_hash IS NULL)) AND ((completed_at IS NULL) = (sealed IS NULL))))
+);
+CREATE INDEX visit_by_day ON public.survey_visit USING btree (organisation_id, started_on DESC, id DESC);
+CREATE INDEX visit_of_vessel ON public.survey_visit USING btree (organisation_id, vessel_id, started_on DESC, id DESC);
+alter table survey_visit enable row level security;
+alter table survey_visit force row level security;
+create policy own_organisation on survey_visit
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on survey_visit as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
+grant insert, select, update on survey_visit to garboard_app;
+
 create table vessel (
   organisation_id uuid not null,
   id uuid not null,
@@ -965,6 +1177,72 @@ CASE
     ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
 END;
 grant insert, select, update on vessel_standing to garboard_app;
+
+create table visit_addendum (
+  organisation_id uuid not null,
+  id uuid not null,
+  visit_id uuid not null,
+  vessel_id uuid not null,
+  name text not null,
+  words text not null,
+  reason text not null,
+  recorded_by text not null,
+  recorded_at timestamp with time zone not null,
+  constraint visit_addendum_pkey PRIMARY KEY (organisation_id, id),
+  constraint visit_addendum_organisation_id_visit_id_fkey FOREIGN KEY (organisation_id, visit_id) REFERENCES survey_visit(organisation_id, id)
+);
+CREATE INDEX addendum_of_visit ON public.visit_addendum USING btree (organisation_id, visit_id, id);
+alter table visit_addendum enable row level security;
+alter table visit_addendum force row level security;
+create policy own_organisation on visit_addendum
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on visit_addendum as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
+grant insert, select on visit_addendum to garboard_app;
+
+create table visit_answer (
+  organisation_id uuid not null,
+  id uuid not null,
+  visit_id uuid not null,
+  vessel_id uuid not null,
+  zone text not null,
+  answer text not null,
+  reason text,
+  words text,
+  recorded_by text not null,
+  recorded_at timestamp with time zone not null,
+  constraint visit_answer_pkey PRIMARY KEY (organisation_id, id),
+  constraint visit_answer_organisation_id_visit_id_fkey FOREIGN KEY (organisation_id, visit_id) REFERENCES survey_visit(organisation_id, id),
+  constraint visit_answer_answer_check CHECK ((answer = ANY (ARRAY['sound'::text, 'sighting'::text, 'not_examined'::text])))
+);
+CREATE INDEX answer_of_visit ON public.visit_answer USING btree (organisation_id, visit_id, id);
+alter table visit_answer enable row level security;
+alter table visit_answer force row level security;
+create policy own_organisation on visit_answer
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on visit_answer as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
+grant insert, select on visit_answer to garboard_app;
 
 CREATE OR REPLACE FUNCTION public.begin_where_last_here()
  RETURNS trigger

@@ -87,6 +87,29 @@ import { listShareLinksRoute } from './share/list-share-links.route.ts';
 import { lookAtSharedRoute } from './share/look-at-shared.route.ts';
 import { makeShareLinkRoute } from './share/make-share-link.route.ts';
 import { revokeShareLinkRoute } from './share/revoke-share-link.route.ts';
+import { getLimitationRoute } from './survey-visit/get-limitation.route.ts';
+import { getReferralRoute } from './survey-visit/get-referral.route.ts';
+import { getSealedCopyRoute } from './survey-visit/get-sealed-copy.route.ts';
+import { getVisitRoute } from './survey-visit/get-visit.route.ts';
+import { getWalkRoute } from './survey-visit/get-walk.route.ts';
+import { listLimitationsRoute } from './survey-visit/list-limitations.route.ts';
+import { listReferralsRoute } from './survey-visit/list-referrals.route.ts';
+import { listVisitsRoute } from './survey-visit/list-visits.route.ts';
+import { startVisitRoute } from './survey-visit/start-visit.route.ts';
+import { getSurveyRouteRoute, setSurveyRouteRoute } from './survey-visit/survey-route.route.ts';
+import {
+  answerLimitationRoute,
+  changeVisitRoute,
+  completeVisitRoute,
+  reportReferralRoute,
+} from './survey-visit/visit-acts.ts';
+import {
+  addAddendumRoute,
+  answerZoneRoute,
+  imposeLimitationRoute,
+  referRoute,
+  takeReadingRoute,
+} from './survey-visit/visit-additions.ts';
 import { changeVesselRoute } from './vessel/change-vessel.route.ts';
 import { createVesselRoute } from './vessel/create-vessel.route.ts';
 import { getVesselRoute } from './vessel/get-vessel.route.ts';
@@ -117,6 +140,26 @@ export const OPERATIONS = [
   recordFactRoute,
   recordFactsRoute,
   listObligationsRoute,
+  listVisitsRoute,
+  startVisitRoute,
+  getVisitRoute,
+  changeVisitRoute,
+  getWalkRoute,
+  answerZoneRoute,
+  takeReadingRoute,
+  imposeLimitationRoute,
+  referRoute,
+  completeVisitRoute,
+  addAddendumRoute,
+  getSealedCopyRoute,
+  listLimitationsRoute,
+  getLimitationRoute,
+  answerLimitationRoute,
+  listReferralsRoute,
+  getReferralRoute,
+  reportReferralRoute,
+  getSurveyRouteRoute,
+  setSurveyRouteRoute,
   listFindingsRoute,
   enterFindingRoute,
   listAlikeRoute,

@@ -6,6 +6,16 @@ import type { FindingEntryTable, FindingTable, FindingTermsTable, MatterTable } 
 import type { InvitationTable, MembershipTable } from './organisation/tables.ts';
 import type { FormerPlateTable, NoticeAnswerTable, SafetyNoticeTable } from './safety-notice/tables.ts';
 import type { ShareLinkTable, ShareViewTable } from './share/tables.ts';
+import type {
+  LimitationAnswerTable,
+  LimitationTable,
+  ReadingTable,
+  ReferralTable,
+  SurveyRouteTable,
+  SurveyVisitTable,
+  VisitAddendumTable,
+  VisitAnswerTable,
+} from './survey-visit/tables.ts';
 
 type Secret = {
   organisation_id: string;
@@ -189,6 +199,14 @@ export type ObligationTable = {
 };
 
 export type Database = {
+  survey_route: SurveyRouteTable;
+  survey_visit: SurveyVisitTable;
+  visit_answer: VisitAnswerTable;
+  reading: ReadingTable;
+  limitation: LimitationTable;
+  limitation_answer: LimitationAnswerTable;
+  referral: ReferralTable;
+  visit_addendum: VisitAddendumTable;
   organisation: { id: string; name: string; time_zone: string; created_at: Instant; version: Generated<number> };
   api_key: ApiKeyTable;
   api_key_use: ApiKeyUseTable;

@@ -17,6 +17,7 @@ import { accepted } from './organisation.ts';
 import { anOwnRule } from './own-rules.ts';
 import { anAddress, aPerson } from './people.ts';
 import { anItem, anOverride, aVessel } from './vessels.ts';
+import { aLimitation, aReadyVisit, aReferral, aSealedVisit, aShortRoute, aVisit } from './visits.ts';
 
 export type Asked = {
   readonly name: string;
@@ -52,6 +53,7 @@ export async function thingsOf(client: Client, home?: Pools): Promise<Things> {
   const vessel = await aVessel(ctx, ['solas']);
   const { item } = await anItem(ctx, vessel.id, 'liferaft');
   const findings = await someFindings(ctx, vessel.id);
+  const visits = await someVisits(ctx, vessel.id);
   const override = await anOverride(ctx, vessel.id);
   const ours = { name: 'Ours', page: 'due', filters: {}, shared: true } as const;
   const view = accepted(await saveView(ctx, ours));
@@ -73,6 +75,7 @@ export async function thingsOf(client: Client, home?: Pools): Promise<Things> {
     linkId: link.id,
     itemId: item.id,
     ...findings,
+    ...visits,
     overrideId: override.id,
     ...made,
     personId,
@@ -83,7 +86,7 @@ export async function thingsOf(client: Client, home?: Pools): Promise<Things> {
 }
 
 /** Parameters whose things are the same for everybody. */
-const CATALOGUE = {};
+const CATALOGUE: Readonly<Record<string, string>> = { craft: 'sailing_yacht' };
 
 /** Ids that nothing has: whatever its name, a parameter gets the same one. */
 export const NO_ONE_S: Things = new Proxy<Record<string, string>>(CATALOGUE, {
@@ -102,6 +105,21 @@ async function someFindings(ctx: ActionContext, vesselId: string): Promise<Thing
   return { findingId: found.id, otherFindingId: other.id, mendedFindingId: mended.id };
 }
 
+/** One that is open, with what it could not see and whom it asks; one that is ready to be completed; one that is sealed. */
+async function someVisits(ctx: ActionContext, vesselId: string): Promise<Things> {
+  const open = await aVisit(ctx, vesselId);
+  const limitation = await aLimitation(ctx, open.id);
+  const referral = await aReferral(ctx, open.id);
+  await aShortRoute(ctx);
+  const dinghy = await aVessel(ctx);
+  const ready = await aReadyVisit(ctx, dinghy.id);
+  const sealed = await aSealedVisit(ctx, dinghy.id);
+  return {
+    ...{ visitId: open.id, readyVisitId: ready.id, sealedVisitId: sealed.id },
+    ...{ limitationId: limitation.id, referralId: referral.id },
+  };
+}
+
 /** An operation that wants another thing than the first of its sort, the version that it has, and what its body names. */
 const PARTICULAR: Record<
   string,
@@ -109,6 +127,10 @@ const PARTICULAR: Record<
 > = {
   '/v1/findings/{findingId}/verification': { thing: { findingId: 'mendedFindingId' }, version: 2 },
   '/v1/findings/{findingId}/merge': { names: { into: 'otherFindingId' } },
+  '/v1/visits/{visitId}/completion': { thing: { visitId: 'readyVisitId' } },
+  '/v1/visits/{visitId}/addenda': { thing: { visitId: 'sealedVisitId' } },
+  '/v1/visits/{visitId}/sealed-copy': { thing: { visitId: 'sealedVisitId' } },
+  '/v1/limitations/{limitationId}/answers': { names: { visitId: 'visitId' } },
 };
 
 export const ifMatchOf = ({ path }: Asked): string => `"${PARTICULAR[path]?.version ?? 1}"`;

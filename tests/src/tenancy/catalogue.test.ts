@@ -70,6 +70,7 @@ const OF_THE_ORGANISATION = [
   'share_link',
   'share_view',
   'sign_in_link',
+  'survey_route',
 ];
 
 describe('every table of an organisation, for somebody who may see some of its vessels', () => {

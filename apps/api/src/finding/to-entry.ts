@@ -17,18 +17,18 @@ const toEstimate = ({ author, ...money }: Priced): Estimate => ({ ...toMinor(mon
 export function toFound(finding: Omit<NewFinding, 'on'>): Omit<Step & { step: 'found' }, 'step'> {
   const { zone, what, hazard, urgency, estimate, evidence } = finding;
   const { itemId = null, trade = null, responsible = null, ruleId = null, limit = null } = finding;
-  const { urgentBy = null, words = null } = finding;
+  const { urgentBy = null, words = null, visitId = null } = finding;
   return {
     ...{ zone, what, hazard, urgency, urgentBy, itemId, trade, responsible, ruleId, limit, words },
     estimate: estimate ? toEstimate(estimate) : null,
-    visitId: null,
+    visitId,
     evidence: toEvidence(evidence),
   };
 }
 
 export function toSeen(sighting: Omit<NewSighting, 'on'>): Omit<Step & { step: 'seen' }, 'step'> {
-  const { seen, words = null, evidence, ...said } = sighting;
-  return { seen, words, visitId: null, said: toSaid(said), evidence: toEvidence(evidence) };
+  const { seen, words = null, visitId = null, evidence, ...said } = sighting;
+  return { seen, words, visitId, said: toSaid(said), evidence: toEvidence(evidence) };
 }
 
 type MaybeSaid = Pick<NewSighting, 'urgency' | 'urgentBy'>;

@@ -1,6 +1,7 @@
 /** How routes declare themselves: one way to say what is asked, answered and refused. */
 import { Problem, type ProblemType } from '@garboard/contract/problem.ts';
 import { Id } from '@garboard/contract/shared.ts';
+import { CraftCode } from '@garboard/contract/survey-visit/codes.ts';
 import { OpenAPIHono, z } from '@hono/zod-openapi';
 import type { ApiEnv } from '../deps.ts';
 import { PROBLEMS, type StatusOf } from '../problem/problem-table.ts';
@@ -87,6 +88,10 @@ export const IF_MATCH = {
 export const VesselPath = z.object({ vesselId: Id });
 export const ItemPath = z.object({ itemId: Id });
 export const FindingPath = z.object({ findingId: Id });
+export const VisitPath = z.object({ visitId: Id });
+export const LimitationPath = z.object({ limitationId: Id });
+export const ReferralPath = z.object({ referralId: Id });
+export const CraftPath = z.object({ craft: CraftCode });
 export const OverridePath = z.object({ overrideId: Id });
 export const SavedViewPath = z.object({ viewId: Id });
 export const RulePath = z.object({ ruleId: z.string().meta({ description: 'An `id` of `/v1/rules`.' }) });

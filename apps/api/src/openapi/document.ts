@@ -25,6 +25,11 @@ const TAGS = [
   { name: 'Service', description: 'For whoever runs the program.' },
   { name: 'Session', description: 'Whom a credential stands for.' },
   { name: 'Vessels', description: 'The register: boats, what they are doing, what happened to them.' },
+  {
+    name: 'Visits',
+    description:
+      'Survey visits: the route walked, what could not be examined, who must look closer; sealed when completed.',
+  },
 ];
 
 /** Where nobody said who runs it. RFC 2142, section 5: every domain that takes mail has a postmaster; RFC 6761: nothing under localhost leaves the machine. */

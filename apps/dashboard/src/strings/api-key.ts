@@ -8,6 +8,7 @@ export const permissionWords: Record<components['schemas']['PermissionCode'], st
   answer_findings: 'enter findings and report work',
   put_off_findings: 'put findings off',
   verify_findings: 'verify work',
+  survey: 'keep survey visits',
   keep_rules: 'keep own rules',
   manage_people: 'manage people',
   read_audit: 'read who changed what',

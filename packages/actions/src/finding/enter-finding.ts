@@ -16,6 +16,7 @@ import { type Write, write } from '../write.ts';
 import { particularFaults } from './particular-faults.ts';
 import { refreshMatters } from './refresh-matters.ts';
 import { entryOf, told } from './take-step.ts';
+import { ofVisit } from './visit-of-sighting.ts';
 
 type FoundStep = Step & { readonly step: 'found' };
 export type NewFinding = { readonly vesselId: string; readonly on: string; readonly found: Omit<FoundStep, 'step'> };
@@ -31,6 +32,7 @@ export function enterFinding(
     const errors = [
       ...dayFaults(on, today),
       ...urgentByFaults(found, on),
+      ...(await ofVisit(write, vesselId, found.visitId)).errors,
       ...(await particularFaults(write.tx, vesselId, found)),
     ];
     if (errors.length > 0) return refused({ kind: 'invalid', errors });

@@ -6,6 +6,7 @@ import { loadFindings, saveFinding } from '@garboard/db/finding/findings.ts';
 import { loadMatters } from '@garboard/db/finding/matters.ts';
 import type { Scoped } from '@garboard/db/scope.ts';
 import { readFinding } from '@garboard/domain/finding/finding.ts';
+import { refreshVisitMatters } from '../survey-visit/refresh-visit-matters.ts';
 import { refreshMatters } from './refresh-matters.ts';
 
 /** How many differed; they are right now. The vessel's row must be locked by the caller. */
@@ -25,6 +26,7 @@ export async function readFindingsAgain(tx: Scoped, organisationId: string, vess
     vesselId,
     read.map(({ record }) => record),
   );
+  await refreshVisitMatters(tx, organisationId, vesselId);
   const after = await loadMatters(tx, vesselId);
   return differing.length + countDifferent(before, after);
 }

@@ -6,6 +6,7 @@ import { refused, type Written } from '../result.ts';
 import { write } from '../write.ts';
 import { urgentByFaults } from './enter-finding.ts';
 import { type At, addEntry, entryOf, lockFinding, type StepRefusal, told } from './take-step.ts';
+import { ofVisit } from './visit-of-sighting.ts';
 
 type Seen = Omit<Step & { readonly step: 'seen' }, 'step'>;
 
@@ -16,13 +17,17 @@ export function sightFinding(
   return write(ctx, 'answer_findings', async (write) => {
     const locked = await lockFinding(write, at);
     if (!locked.ok) return locked;
+    const { record, ground } = locked.value;
+    const visit = await ofVisit(write, record.vesselId, seen.visitId);
     const errors = [
+      ...visit.errors,
       ...(seen.said ? urgentByFaults(seen.said, on) : []),
       ...(seen.seen === 'not_examined' && seen.words === null
         ? [{ pointer: '/words', detail: 'is needed: why it was not examined' }]
         : []),
     ];
     if (errors.length > 0) return refused({ kind: 'invalid', errors });
-    return told(write, await addEntry(write, locked.value, entryOf(write, { step: 'seen', ...seen }, on)));
+    const attended = { ...locked.value, ground: { ...ground, surveyorAttends: visit.surveyorAttends } };
+    return told(write, await addEntry(write, attended, entryOf(write, { step: 'seen', ...seen }, on)));
   });
 }

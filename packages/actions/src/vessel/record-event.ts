@@ -9,6 +9,7 @@ import { refreshMatters } from '../finding/refresh-matters.ts';
 import { refreshObligations } from '../item/refresh-obligations.ts';
 import { newId } from '../new-id.ts';
 import { done, type Fault, refused, type Written } from '../result.ts';
+import { refreshVisitMatters } from '../survey-visit/refresh-visit-matters.ts';
 import { write } from '../write.ts';
 import { planFaults } from './plan-faults.ts';
 
@@ -33,7 +34,10 @@ export function recordEvent(
       after: { vesselId, ...record },
     });
     await refreshObligations(write.tx, ctx.organisationId, vesselId);
-    if (event.planned) await refreshMatters(write.tx, ctx.organisationId, vesselId);
+    if (event.planned) {
+      await refreshMatters(write.tx, ctx.organisationId, vesselId);
+      await refreshVisitMatters(write.tx, ctx.organisationId, vesselId);
+    }
     return done(record);
   });
 }

@@ -724,6 +724,66 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/limitations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List limitations
+         * @description What could not be examined, in the order in which it was written.
+         */
+        get: operations["listLimitations"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/limitations/{limitationId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read a limitation
+         * @description With the version that a change of it must name.
+         */
+        get: operations["getLimitation"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/limitations/{limitationId}/answers": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Answer a limitation on a visit
+         * @description For `owner`, `manager` and `surveyor`. Lifting it needs an open visit on which somebody looked. `If-Match` is required.
+         */
+        post: operations["answerLimitation"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/organisation": {
         parameters: {
             query?: never;
@@ -890,6 +950,66 @@ export interface paths {
          * @description For `owner` and `manager`; only an owner removes an owner, and never the last one. Their next request is refused; what they recorded stays. `If-Match` is required.
          */
         post: operations["removePerson"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/referrals": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List referrals
+         * @description Specialists who must look closer, in the order in which they were asked.
+         */
+        get: operations["listReferrals"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/referrals/{referralId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read a referral
+         * @description With the version that a change of it must name.
+         */
+        get: operations["getReferral"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/referrals/{referralId}/result": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Report what the specialist found
+         * @description For every role but `viewer`. What is not right is entered as a finding besides. `If-Match` is required.
+         */
+        post: operations["reportReferral"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1408,6 +1528,30 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/survey-routes/{craft}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read the route of a sort of boat
+         * @description The organisation’s own, or the house route: common practice, no source.
+         */
+        get: operations["getSurveyRoute"];
+        /**
+         * Set the route of a sort of boat
+         * @description For `owner`, `manager` and `surveyor`. Visits that have begun keep the route they walk. `If-Match` is required.
+         */
+        put: operations["setSurveyRoute"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/vessel-templates": {
         parameters: {
             query?: never;
@@ -1632,6 +1776,230 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/vessels/{vesselId}/visits": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Begin a survey visit
+         * @description For `owner`, `manager` and `surveyor`. The route is kept as it is on that day; every open finding and every limitation of hers stands on it.
+         */
+        post: operations["startVisit"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/visits": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List survey visits
+         * @description The latest first.
+         */
+        get: operations["listVisits"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/visits/{visitId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read a visit
+         * @description What it says place by place is at `…/walk`.
+         */
+        get: operations["getVisit"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /**
+         * Change what is written of an attendance
+         * @description For `owner`, `manager` and `surveyor`, while the visit is open. `If-Match` is required.
+         */
+        patch: operations["changeVisit"];
+        trace?: never;
+    };
+    "/v1/visits/{visitId}/addenda": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Correct a sealed visit by an addendum
+         * @description For `owner`, `manager` and `surveyor`, once the visit is completed. The sealed text stays as it is.
+         */
+        post: operations["addAddendum"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/visits/{visitId}/completion": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Complete and seal a visit
+         * @description For `owner`, `manager` and `surveyor`. Refused with everything that is unanswered and where: places, open findings, limitations. Sealed, nothing of it changes. `If-Match` is required.
+         */
+        post: operations["completeVisit"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/visits/{visitId}/limitations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Say what could not be examined, and why
+         * @description For `owner`, `manager` and `surveyor`. It is not assessed, never good, and stands on the route of the next visits until one has looked.
+         */
+        post: operations["imposeLimitation"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/visits/{visitId}/readings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Write down a reading at a survey point
+         * @description For `owner`, `manager` and `surveyor`. A moisture meter compares; it does not measure water content. What was not measured is a gap, never nought.
+         */
+        post: operations["takeReading"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/visits/{visitId}/referrals": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Ask for a specialist to look closer
+         * @description For `owner`, `manager` and `surveyor`. It has a day and a place on the due list until its result is reported.
+         */
+        post: operations["refer"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/visits/{visitId}/sealed-copy": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Take the sealed copy of a visit away
+         * @description The text that was sealed with its hash, and the addenda. Of a visit that is still open there is none: 404. Whoever the client is, it can always be taken.
+         */
+        get: operations["getSealedCopy"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/visits/{visitId}/walk": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read the route of a visit, place by place
+         * @description With every open finding and limitation where it lies, what was answered, and what keeps the visit from being completed.
+         */
+        get: operations["getWalk"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/visits/{visitId}/zones": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Answer a place of the route
+         * @description For `owner`, `manager` and `surveyor`. Answered again, the last counts and the earlier stays.
+         */
+        post: operations["answerZone"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
 }
 export type webhooks = Record<string, never>;
 export interface components {
@@ -1678,6 +2046,25 @@ export interface components {
         };
         AddedItems: {
             items: components["schemas"]["Item"][];
+        };
+        /**
+         * @example {
+         *       "id": "0198c5a6-3b10-7e21-9a3b-4c5d6e7f8099",
+         *       "name": "Ines Vale",
+         *       "words": "The serial number is 4471, not 4417.",
+         *       "reason": "Misread on the day.",
+         *       "recordedAt": "2026-11-25T09:00:00Z",
+         *       "recordedBy": "person:0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e"
+         *     }
+         */
+        Addendum: {
+            id: components["schemas"]["Id"];
+            /** @description Who adds it. */
+            name: string;
+            reason: string;
+            recordedAt: components["schemas"]["Instant"];
+            recordedBy: string;
+            words: string;
         };
         /**
          * @example {
@@ -2088,6 +2475,11 @@ export interface components {
             limit: string;
             on: components["schemas"]["CalendarDay"] | null;
         };
+        /**
+         * @description Which sort of boat: it decides the places of the route.
+         * @enum {string}
+         */
+        CraftCode: "sailing_yacht" | "motor_boat" | "open_boat";
         /** @description One of the item’s obligations as it stands after the fact. */
         DateAfter: {
             dueOn?: components["schemas"]["CalendarDay"];
@@ -3194,6 +3586,39 @@ export interface components {
         Instant: string;
         /**
          * @example {
+         *       "key": "meter",
+         *       "maker": "Quillmere",
+         *       "model": "QM-2",
+         *       "scale": "0-100 relative",
+         *       "nextCheckOn": "2027-03-01"
+         *     }
+         */
+        Instrument: {
+            /**
+             * Format: date
+             * @description When it was last checked.
+             * @example 2027-03-18
+             */
+            checkedOn?: string;
+            /**
+             * @description Names it within the visit.
+             * @example meter
+             */
+            key: string;
+            maker: string;
+            model: string;
+            /**
+             * Format: date
+             * @description When it is next to be checked. Read after that day, each of its readings says so.
+             * @example 2027-03-18
+             */
+            nextCheckOn?: string;
+            /** @example 0-100 relative */
+            scale?: string;
+            serial?: string;
+        };
+        /**
+         * @example {
          *       "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d",
          *       "email": "ines@curlew.example",
          *       "role": "surveyor",
@@ -3368,6 +3793,55 @@ export interface components {
         KeyPermissions: components["schemas"]["PermissionCode"][];
         /**
          * @example {
+         *       "id": "0198c5a6-3b10-7e21-9a3b-4c5d6e7f8094",
+         *       "vessel": {
+         *         "id": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *         "name": "Marsh Harrier"
+         *       },
+         *       "zone": "structure_inside",
+         *       "what": "Chainplates behind the lining",
+         *       "reason": "no_access_lining",
+         *       "imposedOn": "2026-11-24",
+         *       "visitId": "0198c5a6-3b10-7e21-9a3b-4c5d6e7f8091"
+         *     }
+         */
+        Limitation: {
+            id: components["schemas"]["Id"];
+            imposedOn: components["schemas"]["CalendarDay"];
+            itemId?: components["schemas"]["Id"];
+            /**
+             * Format: date
+             * @description Until then the thing is not assessed, and never good.
+             * @example 2027-03-18
+             */
+            liftedOn?: string;
+            reason: components["schemas"]["LimitationReasonCode"];
+            trade?: components["schemas"]["TradeCode"];
+            vessel: {
+                id: components["schemas"]["Id"];
+                name: string;
+            };
+            visitId: components["schemas"]["Id"];
+            /**
+             * @description What could not be examined or tested.
+             * @example Chainplates behind the lining
+             */
+            what: string;
+            words?: string;
+            zone: components["schemas"]["ZoneCode"];
+        };
+        LimitationPage: {
+            items: components["schemas"]["Limitation"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+        };
+        /**
+         * @description Why it could not be examined or tested.
+         * @enum {string}
+         */
+        LimitationReasonCode: "no_access_lining" | "no_access_stowed_gear" | "not_dismantled" | "coating_not_removed" | "afloat" | "in_slings_short_time" | "mast_stepped_head_height_only" | "tank_not_opened" | "no_power" | "engine_not_run" | "wet_or_frozen_surface" | "too_recently_lifted" | "ice_or_weather" | "owner_refused" | "item_not_on_board" | "specialist_scope";
+        /**
+         * @example {
          *       "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e",
          *       "at": "2026-11-26T09:00:00Z"
          *     }
@@ -3399,6 +3873,11 @@ export interface components {
             of: "fact" | "test" | "event" | "situation" | "capacity";
             words: string;
         };
+        /**
+         * @description What is measured. `moisture` compares on the meter’s own scale; it is no water content.
+         * @enum {string}
+         */
+        MeasureCode: "moisture" | "thickness" | "blisters" | "rig_tension" | "rudder_play" | "shaft_play" | "battery_voltage" | "insulation" | "tap_test_dull_area";
         Missing: {
             what: string;
             whereFound: string;
@@ -3435,6 +3914,19 @@ export interface components {
          * @example 04-01
          */
         MonthDay: string;
+        /**
+         * @example {
+         *       "name": "Ines Vale",
+         *       "words": "The serial number of the regulator is 4471, not 4417.",
+         *       "reason": "Misread on the day."
+         *     }
+         */
+        NewAddendum: {
+            /** @description Who adds it. */
+            name: string;
+            reason: string;
+            words: string;
+        };
         /**
          * @example {
          *       "name": "tide board in the office",
@@ -3587,6 +4079,12 @@ export interface components {
              */
             urgentBy?: string;
             /**
+             * Format: uuid
+             * @description The open survey visit on which it was seen.
+             * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
+             */
+            visitId?: string;
+            /**
              * @description What is not right.
              * @example Gas hose at the cooker cracked where it bends
              */
@@ -3656,6 +4154,49 @@ export interface components {
          */
         NewItems: {
             items: components["schemas"]["NewItem"][];
+        };
+        /**
+         * @example {
+         *       "zone": "structure_inside",
+         *       "what": "Chainplates behind the lining",
+         *       "reason": "no_access_lining"
+         *     }
+         */
+        NewLimitation: {
+            itemId?: components["schemas"]["Id"];
+            reason: components["schemas"]["LimitationReasonCode"];
+            trade?: components["schemas"]["TradeCode"];
+            /**
+             * @description What could not be examined or tested.
+             * @example Chainplates behind the lining
+             */
+            what: string;
+            words?: string;
+            zone: components["schemas"]["ZoneCode"];
+        };
+        /**
+         * @example {
+         *       "visitId": "0198c5a6-3b10-7e21-9a3b-4c5d6e7f8091",
+         *       "answer": "still",
+         *       "reason": "no_access_lining"
+         *     }
+         */
+        NewLimitationAnswer: {
+            /** @enum {string} */
+            answer: "lifted" | "still";
+            /**
+             * @description Asked for with `still`.
+             * @enum {string}
+             */
+            reason?: "no_access_lining" | "no_access_stowed_gear" | "not_dismantled" | "coating_not_removed" | "afloat" | "in_slings_short_time" | "mast_stepped_head_height_only" | "tank_not_opened" | "no_power" | "engine_not_run" | "wet_or_frozen_surface" | "too_recently_lifted" | "ice_or_weather" | "owner_refused" | "item_not_on_board" | "specialist_scope";
+            /**
+             * Format: uuid
+             * @description The open visit that answers it: lifting it needs somebody who looks.
+             * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
+             */
+            visitId: string;
+            /** @description What was seen; asked for with `lifted`. */
+            words?: string;
         };
         /**
          * @example {
@@ -3910,6 +4451,50 @@ export interface components {
         };
         /**
          * @example {
+         *       "zone": "hull_below_water",
+         *       "point": "port, frame 4",
+         *       "measure": "moisture",
+         *       "value": 18
+         *     }
+         */
+        NewReading: {
+            /** @description The `key` of an instrument of the visit. */
+            instrument?: string;
+            measure: components["schemas"]["MeasureCode"];
+            /**
+             * @description The survey point: named the same at every visit.
+             * @example port, frame 4, 300 mm below the waterline
+             */
+            point: string;
+            /** @description Absent: not measured, which is a gap and never nought. */
+            value?: number;
+            words?: string;
+            zone: components["schemas"]["ZoneCode"];
+        };
+        /**
+         * @example {
+         *       "zone": "mast_and_rigging",
+         *       "trade": "rigger",
+         *       "what": "Mast aloft and all terminals",
+         *       "dueOn": "2027-02-27"
+         *     }
+         */
+        NewReferral: {
+            dueOn: components["schemas"]["CalendarDay"];
+            findingId?: components["schemas"]["Id"];
+            itemId?: components["schemas"]["Id"];
+            /** @description Who sees to it that somebody comes. */
+            responsible?: string;
+            trade: components["schemas"]["TradeCode"];
+            /**
+             * @description What the specialist is to look at.
+             * @example Mast aloft and all terminals
+             */
+            what: string;
+            zone: components["schemas"]["ZoneCode"];
+        };
+        /**
+         * @example {
          *       "title": "Hoses that may come off the tail",
          *       "publisher": "Quillmere Hose Works",
          *       "reference": "QH-2026-09",
@@ -4083,6 +4668,12 @@ export interface components {
              * @example 2027-03-18
              */
             urgentBy?: string;
+            /**
+             * Format: uuid
+             * @description The open survey visit that answers the finding.
+             * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
+             */
+            visitId?: string;
             /** @description What was seen; with `not_examined`, why not. */
             words?: string;
         };
@@ -4161,6 +4752,63 @@ export interface components {
              * @default false
              */
             planned: boolean;
+        };
+        /**
+         * @example {
+         *       "purpose": "condition",
+         *       "water": "ashore",
+         *       "startedOn": "2026-11-24",
+         *       "place": "Tangle Quay, hard standing",
+         *       "persons": [
+         *         {
+         *           "name": "Ines Vale",
+         *           "capacity": "surveyor",
+         *           "qualification": "Small craft surveyor, S-311"
+         *         }
+         *       ]
+         *     }
+         */
+        NewVisit: {
+            ashoreSince?: components["schemas"]["CalendarDay"];
+            /** @description Who asked for it. */
+            client?: string;
+            craft?: components["schemas"]["CraftCode"];
+            hoursAboard?: number;
+            instructions?: string;
+            /** @default [] */
+            instruments: components["schemas"]["Instrument"][];
+            /** @default false */
+            ownerAttended: boolean;
+            /** @default [] */
+            persons: components["schemas"]["VisitPerson"][];
+            /** @example Tangle Quay, hard standing */
+            place?: string;
+            purpose: components["schemas"]["VisitPurposeCode"];
+            /**
+             * Format: date
+             * @description The day it began; not in the future.
+             * @example 2027-03-18
+             */
+            startedOn: string;
+            water: components["schemas"]["WaterCode"];
+            weather?: string;
+        };
+        /**
+         * @example {
+         *       "zone": "papers",
+         *       "answer": "sound",
+         *       "words": "Number on the transom agrees with the papers."
+         *     }
+         */
+        NewZoneAnswer: {
+            answer: components["schemas"]["ZoneAnswerCode"];
+            /**
+             * @description Asked for with `not_examined`.
+             * @enum {string}
+             */
+            reason?: "no_access_lining" | "no_access_stowed_gear" | "not_dismantled" | "coating_not_removed" | "afloat" | "in_slings_short_time" | "mast_stepped_head_height_only" | "tank_not_opened" | "no_power" | "engine_not_run" | "wet_or_frozen_surface" | "too_recently_lifted" | "ice_or_weather" | "owner_refused" | "item_not_on_board" | "specialist_scope";
+            words?: string;
+            zone: components["schemas"]["ZoneCode"];
         };
         /** @description A check digit or the form makes it impossible. */
         NotAnIdentifier: {
@@ -4748,7 +5396,7 @@ export interface components {
          * @description One thing that a role may or may not do.
          * @enum {string}
          */
-        PermissionCode: "read" | "record_facts" | "keep_register" | "answer_findings" | "put_off_findings" | "verify_findings" | "keep_rules" | "manage_people" | "read_audit" | "share" | "keep_keys" | "keep_organisation";
+        PermissionCode: "read" | "record_facts" | "keep_register" | "answer_findings" | "put_off_findings" | "verify_findings" | "survey" | "keep_rules" | "manage_people" | "read_audit" | "share" | "keep_keys" | "keep_organisation";
         /**
          * @example {
          *       "id": "5a0c9b2e-0f6b-4a53-9c35-0d8f5b7e2a11",
@@ -4873,6 +5521,40 @@ export interface components {
             officialNumber?: string;
         };
         /**
+         * @example {
+         *       "id": "0198c5a6-3b10-7e21-9a3b-4c5d6e7f8093",
+         *       "zone": "hull_below_water",
+         *       "point": "port, frame 4",
+         *       "measure": "moisture",
+         *       "value": 18,
+         *       "unit": "scale",
+         *       "takenOn": "2026-11-24",
+         *       "check": "unknown"
+         *     }
+         */
+        Reading: {
+            /**
+             * @description Of the instrument, on the day. `unknown`: no instrument, or no day of its next check, is on record.
+             * @enum {string}
+             */
+            check: "in_check" | "out_of_check" | "unknown";
+            id: components["schemas"]["Id"];
+            /** @description The `key` of an instrument of the visit. */
+            instrument?: string;
+            measure: components["schemas"]["MeasureCode"];
+            /**
+             * @description The survey point: named the same at every visit.
+             * @example port, frame 4, 300 mm below the waterline
+             */
+            point: string;
+            takenOn: components["schemas"]["CalendarDay"];
+            unit: string;
+            /** @description Absent: not measured, which is a gap and never nought. */
+            value?: number;
+            words?: string;
+            zone: components["schemas"]["ZoneCode"];
+        };
+        /**
          * @description A date as written down: to the day, the month or the year.
          * @example 2024-03
          */
@@ -4959,6 +5641,62 @@ export interface components {
             fact: components["schemas"]["Fact"];
             /** @description Every obligation of the item after this fact. */
             obligations: components["schemas"]["Obligation"][];
+        };
+        /**
+         * @example {
+         *       "id": "0198c5a6-3b10-7e21-9a3b-4c5d6e7f8095",
+         *       "vessel": {
+         *         "id": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *         "name": "Marsh Harrier"
+         *       },
+         *       "zone": "mast_and_rigging",
+         *       "trade": "rigger",
+         *       "what": "Mast aloft and all terminals",
+         *       "dueOn": "2027-02-27",
+         *       "askedOn": "2026-11-24"
+         *     }
+         */
+        Referral: {
+            askedOn: components["schemas"]["CalendarDay"];
+            dueOn: components["schemas"]["CalendarDay"];
+            findingId?: components["schemas"]["Id"];
+            id: components["schemas"]["Id"];
+            itemId?: components["schemas"]["Id"];
+            /** @description Who sees to it that somebody comes. */
+            responsible?: string;
+            result?: components["schemas"]["ReferralResult"];
+            trade: components["schemas"]["TradeCode"];
+            vessel: {
+                id: components["schemas"]["Id"];
+                name: string;
+            };
+            visitId?: components["schemas"]["Id"];
+            /**
+             * @description What the specialist is to look at.
+             * @example Mast aloft and all terminals
+             */
+            what: string;
+            zone: components["schemas"]["ZoneCode"];
+        };
+        ReferralPage: {
+            items: components["schemas"]["Referral"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+        };
+        /**
+         * @example {
+         *       "on": "2026-11-25",
+         *       "by": "Orla Stave",
+         *       "words": "Two terminals cracked, port lower and backstay."
+         *     }
+         */
+        ReferralResult: {
+            /** @description The specialist, by name. */
+            by: string;
+            on: components["schemas"]["CalendarDay"];
+            qualification?: string;
+            /** @description What they found. */
+            words: string;
         };
         /** @description The last day that a rule or an authority leaves for it: nothing puts it off past that. */
         RemedialLimit: {
@@ -5087,6 +5825,44 @@ export interface components {
          * @enum {string}
          */
         RoleCode: "owner" | "manager" | "surveyor" | "yard" | "viewer";
+        RouteFinding: {
+            id: components["schemas"]["Id"];
+            number: number;
+            reads: string;
+            /** @description What this visit saw of it; absent: not answered yet. */
+            seen?: "new" | components["schemas"]["SeenCode"];
+            urgency: components["schemas"]["UrgencyCode"];
+            version: number;
+            what: string;
+        };
+        RouteLimitation: {
+            /** @enum {string} */
+            answered?: "lifted" | "still" | "new";
+            id: components["schemas"]["Id"];
+            imposedOn: components["schemas"]["CalendarDay"];
+            reason: components["schemas"]["LimitationReasonCode"];
+            version: number;
+            what: string;
+        };
+        RouteReferral: {
+            dueOn: components["schemas"]["CalendarDay"];
+            id: components["schemas"]["Id"];
+            trade: components["schemas"]["TradeCode"];
+            what: string;
+        };
+        RouteStop: {
+            answer?: components["schemas"]["ZoneAnswer"];
+            findings: components["schemas"]["RouteFinding"][];
+            limitations: components["schemas"]["RouteLimitation"][];
+            name: string;
+            readings: components["schemas"]["Reading"][];
+            referrals: components["schemas"]["RouteReferral"][];
+            zone: components["schemas"]["ZoneCode"];
+        };
+        RouteZone: {
+            name: string;
+            zone: components["schemas"]["ZoneCode"];
+        };
         /**
          * @example {
          *       "id": "raft-solas",
@@ -5433,6 +6209,21 @@ export interface components {
             items: components["schemas"]["Scheme"][];
             /** @description Asks for the next page; `null` at the end. */
             nextCursor: string | null;
+        };
+        /**
+         * @example {
+         *       "sealed": "{\"visit\":{}}",
+         *       "hash": "aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa",
+         *       "addenda": []
+         *     }
+         */
+        SealedCopy: {
+            /** @description Corrections that came afterwards; they are not under the hash. */
+            addenda: components["schemas"]["Addendum"][];
+            /** @description SHA-256 of that text in UTF-8, in hexadecimal. */
+            hash: string;
+            /** @description What was sealed, as text in the canonical form of RFC 8785. Hash it as it stands. */
+            sealed: string;
         };
         /**
          * @description The best of each, at most `limit`.
@@ -5794,6 +6585,20 @@ export interface components {
             unknown: components["schemas"]["WeightCounts"];
         };
         /**
+         * @description A route of an organisation’s own, or the house route where it has none.
+         * @example {
+         *       "zones": [
+         *         {
+         *           "zone": "papers",
+         *           "name": "Papers and identity"
+         *         }
+         *       ]
+         *     }
+         */
+        SurveyRoute: {
+            zones: components["schemas"]["RouteZone"][];
+        };
+        /**
          * @example {
          *       "organisationId": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a"
          *     }
@@ -5818,6 +6623,13 @@ export interface components {
          * @enum {string}
          */
         TradeCode: "rigger" | "gas_engineer" | "marine_engineer" | "electrician" | "sailmaker" | "liferaft_service_station" | "boatbuilder" | "painter" | "compass_adjuster" | "electronics_technician" | "own_crew";
+        Unanswered: {
+            id: string;
+            /** @enum {string} */
+            what: "zone" | "finding" | "limitation";
+            words: string;
+            zone: string;
+        };
         UnstoredFact: {
             /** @description The `id` of the fact in this request that it strikes out. */
             corrects?: string;
@@ -6141,6 +6953,146 @@ export interface components {
             nextCursor: string | null;
         };
         /**
+         * @example {
+         *       "id": "0198c5a6-3b10-7e21-9a3b-4c5d6e7f8091",
+         *       "vessel": {
+         *         "id": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *         "name": "Marsh Harrier"
+         *       },
+         *       "craft": "sailing_yacht",
+         *       "purpose": "condition",
+         *       "water": "ashore",
+         *       "startedOn": "2026-11-24",
+         *       "place": "Tangle Quay, hard standing",
+         *       "persons": [
+         *         {
+         *           "name": "Ines Vale",
+         *           "capacity": "surveyor",
+         *           "qualification": "Small craft surveyor, S-311"
+         *         }
+         *       ],
+         *       "ownerAttended": false,
+         *       "instruments": [],
+         *       "state": "open",
+         *       "route": [
+         *         {
+         *           "zone": "papers",
+         *           "name": "Papers and identity"
+         *         }
+         *       ]
+         *     }
+         */
+        Visit: {
+            ashoreSince?: components["schemas"]["CalendarDay"];
+            /** @description Who asked for it. */
+            client?: string;
+            completedOn?: components["schemas"]["CalendarDay"];
+            craft: components["schemas"]["CraftCode"];
+            hoursAboard?: number;
+            id: components["schemas"]["Id"];
+            instructions?: string;
+            instruments: components["schemas"]["Instrument"][];
+            ownerAttended: boolean;
+            persons: components["schemas"]["VisitPerson"][];
+            /** @example Tangle Quay, hard standing */
+            place?: string;
+            purpose: components["schemas"]["VisitPurposeCode"];
+            /** @description The places in the order in which they are walked, as they were when the visit began. */
+            route: components["schemas"]["RouteZone"][];
+            /** @description SHA-256 of the sealed copy, in hexadecimal. */
+            sealedHash?: string;
+            startedOn: components["schemas"]["CalendarDay"];
+            /** @enum {string} */
+            state: "open" | "completed";
+            vessel: {
+                id: components["schemas"]["Id"];
+                name: string;
+            };
+            water: components["schemas"]["WaterCode"];
+            weather?: string;
+        };
+        /**
+         * @description What is absent stays; `null` takes it away.
+         * @example {
+         *       "hoursAboard": 4.5,
+         *       "weather": "dry, 6 °C"
+         *     }
+         */
+        VisitChange: {
+            ashoreSince?: components["schemas"]["CalendarDay"] | null;
+            client?: string | null;
+            hoursAboard?: number | null;
+            instructions?: string | null;
+            instruments?: components["schemas"]["Instrument"][];
+            ownerAttended?: boolean;
+            persons?: components["schemas"]["VisitPerson"][];
+            place?: string | null;
+            purpose?: components["schemas"]["VisitPurposeCode"];
+            water?: components["schemas"]["WaterCode"];
+            weather?: string | null;
+        };
+        /**
+         * @example {
+         *       "completedOn": "2026-11-25"
+         *     }
+         */
+        VisitCompletion: {
+            completedOn: components["schemas"]["CalendarDay"];
+        };
+        VisitPage: {
+            items: components["schemas"]["Visit"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+        };
+        /**
+         * @example {
+         *       "name": "Ines Vale",
+         *       "capacity": "surveyor",
+         *       "qualification": "Small craft surveyor, S-311"
+         *     }
+         */
+        VisitPerson: {
+            /** @enum {string} */
+            capacity: "surveyor" | "owner" | "skipper" | "yard" | "crew" | "authority" | "other";
+            name: string;
+            qualification?: string;
+        };
+        /**
+         * @description What somebody asked for. `deficiency_list`: an authority’s own list, entered as a visit.
+         * @enum {string}
+         */
+        VisitPurposeCode: "pre_purchase" | "condition" | "insurance" | "damage" | "out_of_water" | "statutory" | "deficiency_list" | "house_check";
+        /**
+         * @example {
+         *       "stops": [
+         *         {
+         *           "zone": "papers",
+         *           "name": "Papers and identity",
+         *           "findings": [],
+         *           "limitations": [],
+         *           "referrals": [],
+         *           "readings": []
+         *         }
+         *       ],
+         *       "unanswered": [
+         *         {
+         *           "what": "zone",
+         *           "id": "papers",
+         *           "zone": "papers",
+         *           "words": "Papers and identity"
+         *         }
+         *       ]
+         *     }
+         */
+        Walk: {
+            /** @description The places in walking order, with what the last visits left open there. */
+            stops: components["schemas"]["RouteStop"][];
+            /** @description What keeps the visit from being completed. */
+            unanswered: components["schemas"]["Unanswered"][];
+        };
+        /** @enum {string} */
+        WaterCode: "afloat" | "ashore" | "in_slings";
+        /**
          * @description What stands behind it.
          * @enum {string}
          */
@@ -6183,6 +7135,33 @@ export interface components {
             /** @enum {string} */
             test?: "visual" | "internal_examination" | "extended_service" | "hydrostatic" | "gas_inflation" | "necessary_additional_pressure" | "working_pressure" | "crack_test" | "valve_examination" | "onboard_check" | "drain" | "self_test" | "function" | "full_function" | "examination" | "weighing" | "inflation_24_hours" | "load_test" | "bolt_drawn" | "compass_swing" | "out_of_water" | "initial_survey" | "annual_survey" | "intermediate_survey" | "renewal_survey" | "tightness" | "acceptance" | "annual_test" | "battery" | "oil_and_filter" | "impeller" | "coolant" | "belts" | "belt_inspection" | "details_confirmed" | "discharge";
         };
+        /**
+         * @example {
+         *       "id": "0198c5a6-3b10-7e21-9a3b-4c5d6e7f8092",
+         *       "zone": "papers",
+         *       "answer": "sound",
+         *       "recordedAt": "2026-11-24T10:00:00Z",
+         *       "recordedBy": "person:0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e"
+         *     }
+         */
+        ZoneAnswer: {
+            answer: components["schemas"]["ZoneAnswerCode"];
+            id: components["schemas"]["Id"];
+            /**
+             * @description Asked for with `not_examined`.
+             * @enum {string}
+             */
+            reason?: "no_access_lining" | "no_access_stowed_gear" | "not_dismantled" | "coating_not_removed" | "afloat" | "in_slings_short_time" | "mast_stepped_head_height_only" | "tank_not_opened" | "no_power" | "engine_not_run" | "wet_or_frozen_surface" | "too_recently_lifted" | "ice_or_weather" | "owner_refused" | "item_not_on_board" | "specialist_scope";
+            recordedAt: components["schemas"]["Instant"];
+            recordedBy: string;
+            words?: string;
+            zone: components["schemas"]["ZoneCode"];
+        };
+        /**
+         * @description `sighting`: something was seen there, and it is entered as a finding.
+         * @enum {string}
+         */
+        ZoneAnswerCode: "sound" | "sighting" | "not_examined";
         /**
          * @description The place aboard, as a route names it.
          * @example gas_locker
@@ -11565,6 +12544,405 @@ export interface operations {
             };
         };
     };
+    listLimitations: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Without it: both. */
+                lifted?: "true" | "false";
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+                /** @description UUIDv7. */
+                vesselId?: components["schemas"]["Id"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of limitations. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LimitationPage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    getLimitation: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                limitationId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The limitation. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Limitation"];
+                };
+            };
+            /** @description The reader has this version already (`If-None-Match`). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    answerLimitation: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                limitationId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewLimitationAnswer"];
+            };
+        };
+        responses: {
+            /** @description As it stands now. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Limitation"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     getOrganisation: {
         parameters: {
             query?: never;
@@ -12883,6 +14261,405 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content?: never;
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listReferrals: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+                /** @description Without it: both. */
+                open?: "true" | "false";
+                /** @description UUIDv7. */
+                vesselId?: components["schemas"]["Id"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of referrals. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReferralPage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    getReferral: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                referralId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The referral. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Referral"];
+                };
+            };
+            /** @description The reader has this version already (`If-None-Match`). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    reportReferral: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                referralId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReferralResult"];
+            };
+        };
+        responses: {
+            /** @description As it stands now. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Referral"];
+                };
             };
             /** @description The body is not readable JSON (`/problems/malformed-json`). */
             400: {
@@ -17180,6 +18957,288 @@ export interface operations {
             };
         };
     };
+    getSurveyRoute: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Which sort of boat: it decides the places of the route. */
+                craft: components["schemas"]["CraftCode"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The route. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SurveyRoute"];
+                };
+            };
+            /** @description The reader has this version already (`If-None-Match`). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    setSurveyRoute: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description Which sort of boat: it decides the places of the route. */
+                craft: components["schemas"]["CraftCode"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SurveyRoute"];
+            };
+        };
+        responses: {
+            /** @description The route as set. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SurveyRoute"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     listVesselTemplates: {
         parameters: {
             query?: {
@@ -19236,6 +21295,1762 @@ export interface operations {
             };
             /** @description The request came too slowly (`/problems/came-too-slowly`). */
             408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    startVisit: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                vesselId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewVisit"];
+            };
+        };
+        responses: {
+            /** @description The visit. */
+            201: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Visit"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listVisits: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+                /** @description Without it: both. */
+                state?: "open" | "completed";
+                /** @description UUIDv7. */
+                vesselId?: components["schemas"]["Id"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of visits. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["VisitPage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    getVisit: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                visitId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The visit. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Visit"];
+                };
+            };
+            /** @description The reader has this version already (`If-None-Match`). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    changeVisit: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                visitId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VisitChange"];
+            };
+        };
+        responses: {
+            /** @description As it stands now. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Visit"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    addAddendum: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                visitId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewAddendum"];
+            };
+        };
+        responses: {
+            /** @description As written. */
+            201: {
+                headers: {
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Addendum"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    completeVisit: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                visitId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VisitCompletion"];
+            };
+        };
+        responses: {
+            /** @description As it stands now. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Visit"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    imposeLimitation: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                visitId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewLimitation"];
+            };
+        };
+        responses: {
+            /** @description As written. */
+            201: {
+                headers: {
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Limitation"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    takeReading: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                visitId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewReading"];
+            };
+        };
+        responses: {
+            /** @description As written. */
+            201: {
+                headers: {
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Reading"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    refer: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                visitId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewReferral"];
+            };
+        };
+        responses: {
+            /** @description As written. */
+            201: {
+                headers: {
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Referral"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    getSealedCopy: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                visitId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The sealed copy. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SealedCopy"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    getWalk: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                visitId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The route. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Walk"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    answerZone: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                visitId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewZoneAnswer"];
+            };
+        };
+        responses: {
+            /** @description As written. */
+            201: {
+                headers: {
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ZoneAnswer"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
                 headers: {
                     [name: string]: unknown;
                 };

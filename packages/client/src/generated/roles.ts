@@ -6,6 +6,7 @@ export const ROLES_THAT_MAY = {
   answer_findings: ['owner', 'manager', 'surveyor', 'yard'],
   put_off_findings: ['owner', 'manager'],
   verify_findings: ['owner', 'manager', 'surveyor'],
+  survey: ['owner', 'manager', 'surveyor'],
   keep_rules: ['owner', 'manager'],
   manage_people: ['owner', 'manager'],
   read_audit: ['owner', 'manager'],

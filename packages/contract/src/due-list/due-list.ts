@@ -81,6 +81,22 @@ export const DueRow = z
   });
 export type DueRow = z.infer<typeof DueRow>;
 
+const MATTER_EXAMPLE = {
+  source: 'finding',
+  id: '0198c5a5-2f10-7d21-8a3b-4c5d6e7f8091',
+  vessel: { id: '0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a', name: 'Marsh Harrier' },
+  zone: 'gas_installation',
+  label: 'Gas hose at the cooker cracked where it bends',
+  action: { words: 'Decide what is to be done' },
+  urgency: 'before_use',
+  trade: 'gas_engineer',
+  dueOn: '2026-11-20',
+  overdueAfter: '2026-11-20',
+  standing: 'overdue',
+  days: -5,
+  sentence: 'To be dealt with before she is used again: due since it was said.',
+};
+
 export const DueMatter = z
   .object({
     source: MatterSource.meta({
@@ -104,21 +120,7 @@ export const DueMatter = z
   .meta({
     id: 'DueMatter',
     description: 'What waits for somebody besides what rules ask.',
-    example: {
-      source: 'finding',
-      id: '0198c5a5-2f10-7d21-8a3b-4c5d6e7f8091',
-      vessel: { id: '0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a', name: 'Marsh Harrier' },
-      zone: 'gas_installation',
-      label: 'Gas hose at the cooker cracked where it bends',
-      action: { words: 'Decide what is to be done' },
-      urgency: 'before_use',
-      trade: 'gas_engineer',
-      dueOn: '2026-11-20',
-      overdueAfter: '2026-11-20',
-      standing: 'overdue',
-      days: -5,
-      sentence: 'To be dealt with before she is used again: due since it was said.',
-    },
+    example: MATTER_EXAMPLE,
   });
 export type DueMatter = z.infer<typeof DueMatter>;
 
@@ -137,7 +139,7 @@ export const DueList = z
     }),
     vesselsOverdue: z.int(),
     matters: MatterCounts,
-    items: z.array(z.union([DueRow, DueMatter])),
+    items: z.array(z.union([DueRow, DueMatter]).meta({ example: MATTER_EXAMPLE })),
     nextCursor: NextCursor,
   })
   .meta({ id: 'DueList' });

@@ -64,6 +64,7 @@ export const NewFinding = z
     ...particulars,
     ...urgency,
     on: CalendarDay.meta({ description: 'The day on which it was seen; not in the future.' }),
+    visitId: Id.optional().meta({ description: 'The open survey visit on which it was seen.' }),
     words: words(2000).optional().meta({ description: 'What was seen, where the line above is too short for it.' }),
     evidence,
   })
@@ -99,6 +100,7 @@ export const NewSighting = z
   .strictObject({
     seen: SeenCode,
     on: CalendarDay.meta({ description: 'The day on which somebody looked; not in the future.' }),
+    visitId: Id.optional().meta({ description: 'The open survey visit that answers the finding.' }),
     words: words(2000).optional().meta({ description: 'What was seen; with `not_examined`, why not.' }),
     urgency: UrgencyCode.optional().meta({
       description: 'Where it has become more or less urgent. `before_use` is let down only by a surveyor.',

@@ -76,7 +76,7 @@ export const FindingMerge = z
   });
 export type FindingMerge = z.infer<typeof FindingMerge>;
 
-export const FindingSplit = NewFinding.omit({ on: true })
+export const FindingSplit = NewFinding.omit({ on: true, visitId: true })
   .extend({ reason })
   .meta({
     id: 'FindingSplit',

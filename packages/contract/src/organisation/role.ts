@@ -16,6 +16,7 @@ export const PermissionCode = z
     'answer_findings',
     'put_off_findings',
     'verify_findings',
+    'survey',
     'keep_rules',
     'manage_people',
     'read_audit',

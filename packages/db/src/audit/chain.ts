@@ -3,17 +3,14 @@
  * canonical form of RFC 8785, in which the hash of the row before stands. Anybody can work it out again from
  * an exported row: take `hash` away, write the rest canonically, hash it.
  */
-import { createHash } from 'node:crypto';
-import canonicalize from 'canonicalize';
+import { canonical } from '../canonical.ts';
 import type { AuditRow, ChainedRow } from './audit-row.ts';
 
 /** What stands before the first row. */
 export const NO_HASH: string = '00'.repeat(32);
 
 export function hashOf(content: Omit<ChainedRow, 'hash'>): string {
-  return createHash('sha256')
-    .update(canonicalize(content) ?? '')
-    .digest('hex');
+  return canonical(content).hash.toString('hex');
 }
 
 export type Head = { readonly sequence: number; readonly hash: string };

@@ -58,7 +58,7 @@ export async function listEntries(
   return pageOf((await query.execute()).map(toEntry), limit);
 }
 
-function toEntry(row: Selectable<FindingEntryTable>): Entry {
+export function toEntry(row: Selectable<FindingEntryTable>): Entry {
   return {
     ...row.said,
     id: row.id,

@@ -51,6 +51,17 @@ export async function loadFindings(tx: Scoped, vesselId: string): Promise<Stored
   return rows.map((columns) => ({ record: toFindingRecord(columns), columns }));
 }
 
+export async function loadFindingsByIds(tx: Scoped, ids: readonly string[]): Promise<FindingRecord[]> {
+  if (ids.length === 0) return [];
+  const rows = await tx
+    .selectFrom('finding')
+    .selectAll()
+    .where('id', 'in', [...ids])
+    .orderBy('id')
+    .execute();
+  return rows.map(toFindingRecord);
+}
+
 /** Open ones of a vessel, in the order in which they were found. */
 export async function loadOpenFindings(tx: Scoped, vesselId: string): Promise<FindingRecord[]> {
   const rows = await tx

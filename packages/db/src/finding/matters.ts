@@ -1,6 +1,6 @@
 /** What waits for somebody besides obligations. Derived: written with what it follows from. */
 import { addDays, formatDay, parseDay } from '@garboard/domain/calendar/day.ts';
-import type { MatterSaid } from '@garboard/domain/finding/matter.ts';
+import type { MatterSaid, MatterSource } from '@garboard/domain/finding/matter.ts';
 import { NO_DATE } from '../item/obligation-record.ts';
 import type { Scoped } from '../scope.ts';
 
@@ -57,6 +57,16 @@ function daysBefore(text: string, days: number): string {
   const day = parseDay(text);
   if (day === null) throw new Error(`no day: ${text}`);
   return formatDay(addDays(day, -days));
+}
+
+export async function loadMatterIds(tx: Scoped, vesselId: string, sources: readonly MatterSource[]): Promise<string[]> {
+  const rows = await tx
+    .selectFrom('matter')
+    .select('id')
+    .where('vessel_id', '=', vesselId)
+    .where('source', 'in', [...sources])
+    .execute();
+  return rows.map(({ id }) => id);
 }
 
 /** Every column, by the id of what it is about. */

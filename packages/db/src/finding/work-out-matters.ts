@@ -5,6 +5,7 @@ import { matterOfFinding } from '@garboard/domain/finding/matter.ts';
 import type { Cut } from '@garboard/domain/item/work-out-obligations.ts';
 import type { MatterEntry } from '../due-list/due-entry.ts';
 import type { Scoped } from '../scope.ts';
+import { workOutVisitMatters } from '../survey-visit/work-out-visit-matters.ts';
 import { loadCalendar } from './calendar.ts';
 import { loadEntriesOfVessel } from './entries.ts';
 import { dueFromOf } from './matters.ts';
@@ -16,16 +17,18 @@ export async function workOutMatters(tx: Scoped, cut: Cut): Promise<MatterEntry[
   return matters;
 }
 
-async function mattersOf(tx: Scoped, vessel: MatterEntry['vessel'], { asOf, knownAt }: Cut): Promise<MatterEntry[]> {
+async function mattersOf(tx: Scoped, vessel: MatterEntry['vessel'], cut: Cut): Promise<MatterEntry[]> {
+  const { asOf, knownAt } = cut;
   const stories = await loadEntriesOfVessel(tx, vessel.id);
-  if (stories.size === 0) return [];
   const calendar = await loadCalendar(tx, vessel.id);
   const instant = knownAt && new Date(knownAt).toISOString();
-  return [...stories].flatMap(([id, all]) => {
+  const ofVisits = await workOutVisitMatters(tx, vessel, cut, calendar);
+  const ofFindings = [...stories].flatMap(([id, all]) => {
     const entries = all.filter(
       ({ on, recordedAt }) => (asOf === undefined || on <= formatDay(asOf)) && (!instant || recordedAt <= instant),
     );
     const said = entries[0]?.step === 'found' ? matterOfFinding(readFinding(entries), calendar) : null;
     return said ? [{ vessel, matter: { id, ...said }, dueFrom: dueFromOf(said.on) }] : [];
   });
+  return [...ofFindings, ...ofVisits];
 }

@@ -10,6 +10,7 @@ export type Permission =
   | 'answer_findings'
   | 'put_off_findings'
   | 'verify_findings'
+  | 'survey'
   | 'keep_rules'
   | 'manage_people'
   | 'read_audit'
@@ -41,6 +42,10 @@ const TABLE: Record<Permission, Entry> = {
   verify_findings: {
     roles: ['owner', 'manager', 'surveyor'],
     words: 'verify work that somebody else did, and close or reopen a finding',
+  },
+  survey: {
+    roles: ['owner', 'manager', 'surveyor'],
+    words: 'keep survey visits: what was walked, seen, measured, not examined, and who must look closer',
   },
   keep_rules: { roles: ['owner', 'manager'], words: 'keep the organisation’s own rules' },
   manage_people: { roles: ['owner', 'manager'], words: 'invite people, change what they may, and remove them' },

@@ -43,3 +43,6 @@ const NAMES = new Set(ZONES.map(({ zone }) => zone));
 
 /** Whether a route of ours has it. */
 export const isKnownZone = (zone: string): boolean => NAMES.has(zone);
+
+/** The house route of that sort of craft. */
+export const routeOf = (craft: Craft): readonly Zone[] => ZONES.filter(({ boats }) => boats.includes(craft));
