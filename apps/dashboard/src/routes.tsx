@@ -50,6 +50,9 @@ import { NoticesPage } from './safety-notice/notices-page.tsx';
 import { ViewPage } from './saved-view/view-page.tsx';
 import { SharedPage } from './share/shared-page.tsx';
 import { SharesPage } from './share/shares-page.tsx';
+import { NewVisitPage } from './survey-visit/new-visit-page.tsx';
+import { VisitPage } from './survey-visit/visit-page.tsx';
+import { VisitsPage } from './survey-visit/visits-page.tsx';
 import { ChangeVesselPage } from './vessel/change-vessel-page.tsx';
 import { NewVesselPage } from './vessel/new-vessel-page.tsx';
 import { VesselPage } from './vessel/vessel-page.tsx';
@@ -82,6 +85,9 @@ const finding = createRoute({
   validateSearch: (raw: Record<string, unknown>): { do?: string } => (typeof raw.do === 'string' ? { do: raw.do } : {}),
   component: FindingPage,
 });
+const visits = createRoute({ getParentRoute, path: '/visits', component: VisitsPage });
+const visit = createRoute({ getParentRoute, path: '/visits/$visitId', component: VisitPage });
+const newVisit = createRoute({ getParentRoute, path: '/vessels/$vesselId/visit', component: NewVisitPage });
 const newFinding = createRoute({ getParentRoute, path: '/vessels/$vesselId/finding', component: NewFindingPage });
 const vessels = createRoute({ getParentRoute, path: '/vessels', component: VesselsPage });
 const newVessel = createRoute({ getParentRoute, path: '/vessels/new', component: NewVesselPage });
@@ -187,6 +193,9 @@ export const router = createRouter({
     findings,
     finding,
     newFinding,
+    visits,
+    visit,
+    newVisit,
     vessels,
     newVessel,
     vessel,

@@ -4,7 +4,8 @@ import { expectNoAxeViolations, takeScreenshot, useBrowser } from '../support/br
 import { anOwnRule } from '../support/own-rules.ts';
 import { aPerson } from '../support/people.ts';
 import { useStartedApp, watchedPage } from '../support/started-app.ts';
-import { anOverride } from '../support/vessels.ts';
+import { anOverride, aVessel } from '../support/vessels.ts';
+import { aSealedVisit, aShortRoute } from '../support/visits.ts';
 import { type SmallFleet, smallFleetWithFindings } from './small-fleet.ts';
 
 const browser = useBrowser();
@@ -15,6 +16,8 @@ const WIDTHS = [1440, 820, 390] as const;
 
 type Fleet = SmallFleet & {
   readonly hoseId: string;
+  readonly visitId: string;
+  readonly sealedId: string;
   readonly ownRuleId: string;
   readonly overrideId: string;
   readonly surveyorEmail: string;
@@ -26,7 +29,10 @@ beforeAll(async () => {
   const { id } = await anOwnRule(ctx, { kinds: ['standing_rigging_wire', 'hand_flare'] });
   const override = await anOverride(ctx, small.dunlinId);
   const { email } = await aPerson(small.organisation, { role: 'surveyor', vesselIds: [small.kittiwakeId] });
-  fleet = { ...small, ownRuleId: id, overrideId: override.id, surveyorEmail: email };
+  const dinghy = await aVessel(ctx, [], 'Sprat');
+  await aShortRoute(ctx);
+  const sealed = await aSealedVisit(ctx, dinghy.id);
+  fleet = { ...small, sealedId: sealed.id, ownRuleId: id, overrideId: override.id, surveyorEmail: email };
 });
 
 /** Every screen, and what shows that it is there. */
@@ -115,6 +121,22 @@ const SCREENS: Record<string, (page: Page, fleet: Fleet) => Promise<void>> = {
     await page.getByLabel('Where aboard').selectOption('gas_installation');
     await page.getByLabel('What is not right').fill('Hose perished');
     await page.getByText('Perhaps it is on record already').waitFor();
+  },
+  visits: async (page) => {
+    await page.goto(`${app.address()}/visits`);
+    await page.getByRole('link', { name: '24 Nov 2026' }).waitFor();
+  },
+  'one-visit': async (page, { visitId }) => {
+    await page.goto(`${app.address()}/visits/${visitId}`);
+    await page.getByText('Gas hose cracked at the cooker').waitFor();
+  },
+  'one-visit-sealed': async (page, { sealedId }) => {
+    await page.goto(`${app.address()}/visits/${sealedId}`);
+    await page.getByRole('link', { name: 'Take the sealed copy' }).waitFor();
+  },
+  'new-visit': async (page, { kittiwakeId }) => {
+    await page.goto(`${app.address()}/vessels/${kittiwakeId}/visit`);
+    await page.getByLabel('What for').waitFor();
   },
   vessels: async (page) => {
     await page.goto(`${app.address()}/vessels`);

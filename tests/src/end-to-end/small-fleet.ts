@@ -1,11 +1,13 @@
 /** Three invented vessels: a raft out of date, flares out of date, and one of which little is known. */
 import type { ActionContext } from '@garboard/actions/context.ts';
 import { takeRemedyStep } from '@garboard/actions/finding/take-remedy-step.ts';
+import { takeReading } from '@garboard/actions/survey-visit/take-reading.ts';
 import { recordSituation } from '@garboard/actions/vessel/record-situation.ts';
 import { pools } from '../support/database.ts';
 import { aFinding } from '../support/findings.ts';
 import { accepted, mintOrganisation, type TestOrganisation } from '../support/organisation.ts';
 import { anItem, aVessel, state } from '../support/vessels.ts';
+import { aLimitation, aReferral, aVisit } from '../support/visits.ts';
 
 const STATION = {
   name: 'Skerry Raft Service',
@@ -65,9 +67,36 @@ export async function smallFleet(): Promise<SmallFleet> {
 }
 
 /** The same, with what was found aboard one of them. */
-export async function smallFleetWithFindings(): Promise<SmallFleet & { hoseId: string }> {
+export async function smallFleetWithFindings(): Promise<SmallFleet & { hoseId: string; visitId: string }> {
   const fleet = await smallFleet();
-  return { ...fleet, ...(await someFindings(fleet.organisation.ctx(), fleet.kittiwakeId, fleet.raftId)) };
+  const ctx = fleet.organisation.ctx();
+  const { hoseId } = await someFindings(ctx, fleet.kittiwakeId, fleet.raftId);
+  const persons = [{ name: 'Ines Vale', capacity: 'surveyor', qualification: 'Small craft surveyor, S-311' }];
+  const before = await aVisit(ctx, fleet.kittiwakeId, { startedOn: '2026-05-10', detail: { persons } });
+  await aLimitation(ctx, before.id);
+  await aReferral(ctx, before.id);
+  const instrument = {
+    key: 'meter',
+    maker: 'Quillmere',
+    model: 'QM-2',
+    serial: null,
+    scale: '0-100',
+    checkedOn: null,
+    nextCheckOn: '2026-10-01',
+  };
+  const now = await aVisit(ctx, fleet.kittiwakeId, {
+    startedOn: '2026-11-24',
+    detail: { persons, place: 'Tangle Quay, hard standing', instruments: [instrument] },
+  });
+  const reading = {
+    zone: 'hull_below_water',
+    point: 'port, frame 4',
+    measure: 'moisture',
+    value: 18,
+    words: null,
+  } as const;
+  accepted(await takeReading(ctx, { visitId: now.id, said: { ...reading, instrument: 'meter' } }));
+  return { ...fleet, hoseId, visitId: now.id };
 }
 
 /** A hose that cannot wait, a weep that somebody has mended, a scratch that can wait, and a lid to be watched. */

@@ -30,6 +30,7 @@ export const PAGES: readonly PageEntry[] = [
   { to: '/', words: pages.fleet, group: 'work', thumb: true },
   { to: '/due', words: pages.due, group: 'work', Count: OverdueCount, thumb: true },
   { to: '/findings', words: pages.findings, group: 'work', Count: BeforeUseCount },
+  { to: '/visits', words: pages.visits, group: 'work' },
   { to: '/notices', words: pages.notices, group: 'work' },
   { to: '/vessels', words: pages.vessels, group: 'records', thumb: true },
   { to: '/rules', words: pages.rules, group: 'records' },

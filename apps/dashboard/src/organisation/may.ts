@@ -13,6 +13,7 @@ const PERMISSION_OF = {
   answerFindings: 'answer_findings',
   putOffFindings: 'put_off_findings',
   verifyFindings: 'verify_findings',
+  survey: 'survey',
   keepRegister: 'keep_register',
   keepRules: 'keep_rules',
   managePeople: 'manage_people',

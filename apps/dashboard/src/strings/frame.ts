@@ -17,6 +17,7 @@ export const strings = {
     fleet: 'Fleet',
     due: 'Out of date',
     findings: 'Findings',
+    visits: 'Visits',
     vessels: 'Vessels',
     notices: 'Notices',
     rules: 'Rules',

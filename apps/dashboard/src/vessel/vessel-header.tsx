@@ -9,6 +9,7 @@ import { schemeWords } from '../strings/codes.ts';
 import { strings as findingStrings } from '../strings/finding.ts';
 import { strings as itemStrings } from '../strings/item.ts';
 import { strings as shareStrings } from '../strings/share.ts';
+import { strings as visitStrings } from '../strings/survey-visit.ts';
 import { strings } from '../strings/vessel.ts';
 import { formatDay, readersToday } from '../ui/calendar.ts';
 import { inAList } from '../ui/number-words.ts';
@@ -70,6 +71,11 @@ function Acts({ vesselId, busy }: { vesselId: string; busy: boolean }) {
       {may.keepRegister && (
         <Link to="/vessels/$vesselId/add" params={{ vesselId }} className="button">
           {strings.addThing}
+        </Link>
+      )}
+      {may.survey && (
+        <Link to="/vessels/$vesselId/visit" params={{ vesselId }} className="button">
+          {visitStrings.start.link}
         </Link>
       )}
       {may.answerFindings && (

@@ -25,4 +25,4 @@ export async function lockOpenVisit(
   return done({ visit, today: formatDay(dayInZone(ctx.now, visit.timeZone)) });
 }
 
-export const SEALED = 'The visit is completed and sealed: a correction is an addendum.';
+const SEALED = 'The visit is completed and sealed: a correction is an addendum.';

@@ -57,7 +57,7 @@ export const VisitChange = z
   });
 export type VisitChange = z.infer<typeof VisitChange>;
 
-export const RouteZone = z.strictObject({ zone: ZoneCode, name: words(80) }).meta({ id: 'RouteZone' });
+const RouteZone = z.strictObject({ zone: ZoneCode, name: words(80) }).meta({ id: 'RouteZone' });
 
 const VISIT_EXAMPLE = {
   id: '0198c5a6-3b10-7e21-9a3b-4c5d6e7f8091',

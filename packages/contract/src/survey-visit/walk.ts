@@ -211,7 +211,7 @@ const Stop = z
   })
   .meta({ id: 'RouteStop' });
 
-export const Unanswered = z
+const Unanswered = z
   .object({ what: z.enum(['zone', 'finding', 'limitation']), id: z.string(), zone: z.string(), words: z.string() })
   .meta({ id: 'Unanswered' });
 

@@ -35,10 +35,8 @@ export const LIMITATION_REASONS = [
   'item_not_on_board',
   'specialist_scope',
 ] as const;
-export type LimitationReason = (typeof LIMITATION_REASONS)[number];
 
 export const ZONE_ANSWERS = ['sound', 'sighting', 'not_examined'] as const;
-export type ZoneAnswer = (typeof ZONE_ANSWERS)[number];
 
 /** What is measured at a survey point, with its unit. Moisture compares: it is no water content. */
 export const MEASURES = {

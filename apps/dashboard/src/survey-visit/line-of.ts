@@ -1,0 +1,78 @@
+/** What was typed into a line, as the API takes it; `null` where its words are missing. */
+import type { components } from '@garboard/client/generated/api.d.ts';
+import type { strings } from '../strings/survey-visit.ts';
+import { readersToday } from '../ui/calendar.ts';
+import { readDate } from '../ui/read-date.ts';
+import type { Line, Visit } from './visit.query.ts';
+
+type Schemas = components['schemas'];
+export type LineKind = keyof typeof strings.one.kinds;
+
+export const EMPTY_LINE = {
+  kind: 'sound',
+  words: '',
+  reason: 'no_access_stowed_gear',
+  hazard: 'equipment',
+  urgency: 'this_season',
+  trade: 'rigger',
+  dueOn: '',
+  point: '',
+  measure: 'moisture',
+  value: '',
+  instrument: '',
+};
+export type LineDraft = { readonly [Key in keyof typeof EMPTY_LINE]: string };
+
+export function lineOf(draft: LineDraft, visit: Pick<Visit, 'id' | 'vessel'>, zone: string): Line | null {
+  const kind = draft.kind as LineKind;
+  const text = draft.words.trim();
+  const words = text === '' ? {} : { words: text };
+  const reason = draft.reason as Schemas['LimitationReasonCode'];
+  switch (kind) {
+    case 'sound':
+      return { kind: 'zone', body: { zone, answer: 'sound', ...words } };
+    case 'not_examined':
+      return { kind: 'zone', body: { zone, answer: 'not_examined', reason, ...words } };
+    case 'finding':
+      return text === '' ? null : { kind, vesselId: visit.vessel.id, body: findingOf(draft, text, zone, visit.id) };
+    case 'limitation':
+      return text === '' ? null : { kind, body: { zone, what: text, reason } };
+    case 'reading':
+      return readingOf(draft, zone, words);
+    case 'referral':
+      return referralOf(draft, text, zone);
+  }
+}
+
+const findingOf = (
+  { hazard, urgency }: LineDraft,
+  what: string,
+  zone: string,
+  visitId: string,
+): Schemas['NewFinding'] => ({
+  ...{ zone, what, visitId, on: readersToday(), evidence: [] },
+  hazard: hazard as Schemas['HazardCode'],
+  urgency: urgency as Schemas['UrgencyCode'],
+});
+
+/** A comma is read as a decimal point. No number is no measurement, and then words are asked for. */
+function readingOf(
+  { point, measure, value, instrument }: LineDraft,
+  zone: string,
+  words: { words?: string },
+): Line | null {
+  const number = Number(value.trim().replace(',', '.'));
+  const isMeasured = value.trim() !== '';
+  if (point.trim() === '' || Number.isNaN(number) || (!isMeasured && !words.words)) return null;
+  const body = { zone, point: point.trim(), measure: measure as Schemas['MeasureCode'], ...words };
+  return {
+    kind: 'reading',
+    body: { ...body, ...(isMeasured && { value: number }), ...(instrument && { instrument }) },
+  };
+}
+
+function referralOf({ trade, dueOn }: LineDraft, what: string, zone: string): Line | null {
+  const read = readDate(dueOn);
+  if (what === '' || read.kind === 'fault' || read.date.length < 10) return null;
+  return { kind: 'referral', body: { zone, what, trade: trade as Schemas['TradeCode'], dueOn: read.date } };
+}
