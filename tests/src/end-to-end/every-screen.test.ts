@@ -6,6 +6,7 @@ import { aPerson } from '../support/people.ts';
 import { useStartedApp, watchedPage } from '../support/started-app.ts';
 import { anOverride, aVessel } from '../support/vessels.ts';
 import { aSealedVisit, aShortRoute } from '../support/visits.ts';
+import { foundScreens } from './found-screens.ts';
 import { type SmallFleet, smallFleetWithFindings } from './small-fleet.ts';
 
 const browser = useBrowser();
@@ -100,44 +101,7 @@ const SCREENS: Record<string, (page: Page, fleet: Fleet) => Promise<void>> = {
     await page.goto(`${app.address()}/items/${raftId}/change`);
     await page.getByText('What its rules ask besides dates').waitFor();
   },
-  findings: async (page) => {
-    await page.goto(`${app.address()}/findings`);
-    await page.getByRole('link', { name: 'Gas hose cracked at the cooker' }).waitFor();
-  },
-  'findings-by-trade': async (page) => {
-    await page.goto(`${app.address()}/findings?group=trade`);
-    await page.getByRole('heading', { name: /Gas engineer/ }).waitFor();
-  },
-  'one-finding': async (page, { hoseId }) => {
-    await page.goto(`${app.address()}/findings/${hoseId}`);
-    await page.getByText('Bent hard behind the cooker.').waitFor();
-  },
-  'one-finding-reporting': async (page, { hoseId }) => {
-    await page.goto(`${app.address()}/findings/${hoseId}?do=report_done`);
-    await page.getByLabel('What was done').waitFor();
-  },
-  'new-finding': async (page, { kittiwakeId }) => {
-    await page.goto(`${app.address()}/vessels/${kittiwakeId}/finding`);
-    await page.getByLabel('Where aboard').selectOption('gas_installation');
-    await page.getByLabel('What is not right').fill('Hose perished');
-    await page.getByText('Perhaps it is on record already').waitFor();
-  },
-  visits: async (page) => {
-    await page.goto(`${app.address()}/visits`);
-    await page.getByRole('link', { name: '24 Nov 2026' }).waitFor();
-  },
-  'one-visit': async (page, { visitId }) => {
-    await page.goto(`${app.address()}/visits/${visitId}`);
-    await page.getByText('Gas hose cracked at the cooker').waitFor();
-  },
-  'one-visit-sealed': async (page, { sealedId }) => {
-    await page.goto(`${app.address()}/visits/${sealedId}`);
-    await page.getByRole('link', { name: 'Take the sealed copy' }).waitFor();
-  },
-  'new-visit': async (page, { kittiwakeId }) => {
-    await page.goto(`${app.address()}/vessels/${kittiwakeId}/visit`);
-    await page.getByLabel('What for').waitFor();
-  },
+  ...foundScreens(app.address),
   vessels: async (page) => {
     await page.goto(`${app.address()}/vessels`);
     await page.getByRole('row', { name: /Kittiwake/ }).waitFor();

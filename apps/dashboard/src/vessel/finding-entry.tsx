@@ -12,7 +12,7 @@ type Props = { finding: Finding; withPlace?: boolean };
 export function FindingEntry({ finding, withPlace }: Props) {
   const { id, what, reads, trade, due, zone } = finding;
   return (
-    <li className="obligation-line">
+    <li className="obligation-line finding-entry">
       <Urgency finding={finding} />
       <span className="obligation-words">
         <Link to="/findings/$findingId" params={{ findingId: id }} className="opens">
