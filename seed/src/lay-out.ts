@@ -10,6 +10,7 @@ import type { Db } from '@garboard/db/pool.ts';
 import { wholeFleet } from '@garboard/db/scope.ts';
 import type { Day } from '@garboard/domain/calendar/day.ts';
 import type { FactPlan, ItemPlan, VesselPlan } from './plan.ts';
+import { layOutSurvey } from './visits/lay-out-survey.ts';
 
 export async function layOutVessel(db: Db, organisationId: string, plan: VesselPlan): Promise<void> {
   const at = officeHours(db, organisationId);
@@ -21,6 +22,7 @@ export async function layOutVessel(db: Db, organisationId: string, plan: VesselP
     wanted(await recordEvent(at(learnedOn), { ...event, vesselId: vessel.id }));
   }
   for (const item of plan.items) await layOutItem(at, plan.enteredOn, vessel.id, item);
+  if (plan.survey) await layOutSurvey(officeHours(db, organisationId), vessel.id, plan.survey);
 }
 
 type At = (day: Day) => ActionContext;

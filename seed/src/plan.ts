@@ -9,10 +9,12 @@ import type { ItemParticulars } from '@garboard/db/item/item-record.ts';
 import type { Particulars } from '@garboard/db/vessel/vessel-record.ts';
 import type { Day } from '@garboard/domain/calendar/day.ts';
 import type { ItemKindId } from '@garboard/domain/item/item-kind.ts';
+import type { SurveyPlan } from './visits/survey-plan.ts';
 
 export type FleetPlan = {
   readonly name: string;
   readonly timeZone: string;
+  readonly season: { readonly from: string; readonly to: string };
   readonly vessels: readonly VesselPlan[];
   readonly notices: readonly NoticePlan[];
   readonly ownRules: readonly OwnRulePlan[];
@@ -25,6 +27,8 @@ export type VesselPlan = {
   readonly situations: readonly SituationPlan[];
   readonly events: readonly EventPlan[];
   readonly items: readonly ItemPlan[];
+  /** `null`: nobody surveys her. */
+  readonly survey: SurveyPlan | null;
 };
 
 export type SituationPlan = Omit<NewSituation, 'vesselId'> & { readonly learnedOn: Day };

@@ -1,5 +1,6 @@
 /** Three invented fleets to look around in, as they would be on the day on which they are laid out. */
 import { createOrganisation } from '@garboard/actions/organisation/administer.ts';
+import { setSeason } from '@garboard/actions/organisation/set-season.ts';
 import type { Pools } from '@garboard/db/pool.ts';
 import type { Day } from '@garboard/domain/calendar/day.ts';
 import { dayInZone } from '@garboard/domain/calendar/day-in-zone.ts';
@@ -7,7 +8,7 @@ import { CHARTER } from './fleets/charter.ts';
 import { type FleetBook, planFleet } from './fleets/plan-fleet.ts';
 import { SCHOOL } from './fleets/school.ts';
 import { YARD } from './fleets/yard.ts';
-import { layOutVessel, morningOf } from './lay-out.ts';
+import { layOutVessel, morningOf, officeHours, wanted } from './lay-out.ts';
 import { layOutNotices } from './lay-out-notices.ts';
 import { layOutOwnRules } from './lay-out-own-rules.ts';
 import type { VesselPlan } from './plan.ts';
@@ -26,7 +27,10 @@ export async function seedFleets(
 ): Promise<void> {
   await Promise.all(
     BOOKS.map(async (book) => {
-      const { name, timeZone, vessels, notices, ownRules } = planFleet(book, dayInZone(now, book.setting.timeZone));
+      const { name, timeZone, season, vessels, notices, ownRules } = planFleet(
+        book,
+        dayInZone(now, book.setting.timeZone),
+      );
       const firstDay = Math.min(...vessels.map(({ enteredOn }) => enteredOn)) as Day;
       const organisation = await createOrganisation(pools.owner, {
         name: `${name}${suffix}`,
@@ -34,6 +38,8 @@ export async function seedFleets(
         now: morningOf(firstDay),
       });
       if (!organisation.ok) throw new Error(`demo fleets: ${JSON.stringify(organisation.failure)}`);
+      const opening = officeHours(pools.app, organisation.value.id)(firstDay);
+      wanted(await setSeason(opening, { season, expectedVersion: 1 }));
       await layOutVessels(pools, organisation.value.id, vessels, asked);
       await layOutNotices(pools.app, organisation.value.id, notices);
       await layOutOwnRules(pools.app, organisation.value.id, ownRules, now);

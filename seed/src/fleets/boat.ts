@@ -28,6 +28,8 @@ export type Boat = {
 export type Setting = {
   readonly fleet: string;
   readonly timeZone: string;
+  readonly currency: string;
+  readonly season: { readonly from: string; readonly to: string };
   readonly today: Day;
   /** How long the register has been kept. */
   readonly keptMonths: number;

@@ -28,6 +28,8 @@ export const CHARTER: FleetBook = {
   setting: {
     fleet: 'Wrackholm Yachts',
     timeZone: 'Europe/London',
+    currency: 'GBP',
+    season: { from: '04-01', to: '10-15' },
     keptMonths: 46,
     sheets: 2,
     people: PEOPLE,

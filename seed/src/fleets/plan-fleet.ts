@@ -4,6 +4,7 @@ import { INVENTORIES } from '../equipment/inventories.ts';
 import { withPlate } from '../equipment/plates.ts';
 import type { Logbook, People } from '../logbook.ts';
 import type { EventPlan, FleetPlan, ItemPlan, NoticePlan, OwnRulePlan, SituationPlan, VesselPlan } from '../plan.ts';
+import { planSurvey } from '../visits/survey-plan.ts';
 import { type Boat, logbookOf, particularsOf, type Setting } from './boat.ts';
 
 export type FleetBook = {
@@ -21,7 +22,8 @@ export function planFleet(book: FleetBook, today: Day): FleetPlan {
   const setting = { ...book.setting, today };
   const vessels = book.boats.map((boat, index) => planVessel(book, boat, setting, index));
   const notices = book.notices(today, setting.people);
-  return { name: setting.fleet, timeZone: setting.timeZone, vessels, notices, ownRules: book.ownRules(today) };
+  const { fleet: name, timeZone, season } = setting;
+  return { name, timeZone, season, vessels, notices, ownRules: book.ownRules(today) };
 }
 
 function planVessel(book: FleetBook, boat: Boat, setting: Setting, index: number): VesselPlan {
@@ -34,6 +36,7 @@ function planVessel(book: FleetBook, boat: Boat, setting: Setting, index: number
     items: withStories(INVENTORIES[boat.carries](log), book.stories[boat.name]?.(log) ?? []).map((item) =>
       withPlate(log, item),
     ),
+    survey: planSurvey(boat, log, setting.currency),
   };
 }
 

@@ -29,6 +29,8 @@ export const SCHOOL: FleetBook = {
   setting: {
     fleet: 'Saltern Reach Sailing School',
     timeZone: 'Europe/London',
+    currency: 'GBP',
+    season: { from: '04-01', to: '10-15' },
     keptMonths: 34,
     sheets: 2,
     people: PEOPLE,

@@ -32,6 +32,8 @@ export const YARD: FleetBook = {
   setting: {
     fleet: 'Tangskjær Boatyard',
     timeZone: 'Europe/Oslo',
+    currency: 'NOK',
+    season: { from: '04-01', to: '10-15' },
     keptMonths: 14,
     sheets: 1,
     people: PEOPLE,

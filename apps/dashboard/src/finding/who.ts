@@ -7,6 +7,7 @@ export function useWho(): (recordedBy: string) => string {
   const people = useQuery(peopleQuery()).data ?? [];
   return (recordedBy) => {
     const [kind, id] = recordedBy.split(':');
+    if (kind === 'upkeep') return strings.one.upkeep;
     if (kind !== 'person') return strings.one.program;
     return people.find((person) => person.id === id)?.name ?? strings.one.former;
   };

@@ -137,6 +137,7 @@ const one = {
   estimate: (money: string, author: string) => `${money}, says ${author}`,
   by: (who: string, when: string) => `${who}, ${when}`,
   program: 'a program',
+  upkeep: 'from the books',
   former: 'somebody who has left',
   leave: 'Leave it',
   changed: 'Somebody else wrote meanwhile',

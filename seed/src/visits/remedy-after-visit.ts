@@ -1,0 +1,76 @@
+/** What is done about findings after a visit, and before the next one. */
+import type { ActionContext } from '@garboard/actions/context.ts';
+import { type RemedyStep, takeRemedyStep } from '@garboard/actions/finding/take-remedy-step.ts';
+import { verifyFinding } from '@garboard/actions/finding/verify-finding.ts';
+import { addDays, type Day, formatDay } from '@garboard/domain/calendar/day.ts';
+import { wanted } from '../lay-out.ts';
+import type { Told } from './lay-out-survey.ts';
+
+type At = (day: Day) => ActionContext;
+
+const WEEKS = 28;
+const HALF_YEAR = 190;
+
+/** `next`: the day of the visit that follows; `undefined` after the last one. */
+type Span = { readonly day: Day; readonly next: Day | undefined; readonly today: Day };
+
+export async function remedyAfterVisit(at: At, span: Span, told: readonly Told[]): Promise<void> {
+  for (const each of told.filter(({ view }) => view.finding.remedy.state === 'found')) {
+    const { fate } = each.plan;
+    if (fate === 'verified' || (fate === 'came_back' && span.next !== undefined)) await mend(at, span, each);
+    else for (const step of stepsOf(each, span.day)) await take(at, addDays(span.day, 6), each, step);
+  }
+}
+
+/** Reported four weeks on and looked at a week later, as far as these days have come. */
+async function mend(at: At, { day, next, today }: Span, each: Told): Promise<void> {
+  const work = each.plan.known.mended;
+  const doneOn = addDays(day, WEEKS);
+  const lookedOn = addDays(doneOn, 7);
+  const hasCome = (on: Day) => on < (next ?? today);
+  const planned = { step: 'planned', work, forDay: formatDay(doneOn), trade: null, responsible: null } as const;
+  if (!hasCome(doneOn)) return take(at, addDays(day, 1), each, planned);
+  await take(at, doneOn, each, reported(each, doneOn));
+  if (!hasCome(lookedOn)) return;
+  const verdict = { right: true, words: null, evidence: [{ kind: 'looked', words: work, evidenceId: null }] } as const;
+  const { id, version } = each.view;
+  each.view = wanted(await verifyFinding(at(lookedOn), { findingId: id, expectedVersion: version, verdict }));
+}
+
+const reported = ({ plan }: Pick<Told, 'plan'>, doneOn: Day): RemedyStep => ({
+  ...{ step: 'reported_done', work: plan.known.mended, doneOn: formatDay(doneOn), evidence: [], facts: [] },
+  doneBy: { name: 'the yard', capacity: 'yard', certificate: null },
+});
+
+function stepsOf({ plan }: Pick<Told, 'plan'>, day: Day): readonly RemedyStep[] {
+  const put = { reviewOn: formatDay(addDays(day, HALF_YEAR)), responsible: 'the keeper of the fleet' };
+  const work = plan.known.mended;
+  switch (plan.fate) {
+    case 'proposed':
+      return [{ step: 'proposed', work, trade: null, estimate: null }];
+    case 'planned':
+      return [{ step: 'planned', work, forDay: null, trade: null, responsible: 'the yard' }];
+    case 'in_hand':
+      return [{ step: 'begun', words: null }];
+    case 'reported':
+      return [reported({ plan }, addDays(day, 6))];
+    case 'deferred':
+      return [
+        { step: 'deferred', until: put.reviewOn, ...put, reason: 'To be done when she is next ashore for long.' },
+      ];
+    case 'accepted':
+      return [{ step: 'accepted', ...put, reason: 'It takes nothing from her use.' }];
+    case 'entered_in_error':
+      return [{ step: 'entered_in_error', reason: 'Belongs to another boat.' }];
+    case 'verified':
+    case 'came_back':
+    case 'open':
+    case 'seen_gone':
+      return [];
+  }
+}
+
+async function take(at: At, day: Day, each: Told, step: RemedyStep): Promise<void> {
+  const { id, version } = each.view;
+  each.view = wanted(await takeRemedyStep(at(day), { findingId: id, expectedVersion: version, step, facts: [] }));
+}
