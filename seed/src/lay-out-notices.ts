@@ -6,7 +6,7 @@ import type { Db } from '@garboard/db/pool.ts';
 import { readNoticeItems } from '@garboard/db/safety-notice/notice-items.ts';
 import { dayOf, toNotice } from '@garboard/db/safety-notice/notice-record.ts';
 import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
-import { officeHours, wanted } from './lay-out.ts';
+import { officeHours, wanted } from './office.ts';
 import type { NoticePlan } from './plan.ts';
 
 export async function layOutNotices(db: Db, organisationId: string, plans: readonly NoticePlan[]): Promise<void> {

@@ -2,7 +2,7 @@
 import { addOwnRule, changeOwnRule } from '@garboard/actions/rule/lay-down-rule.ts';
 import { workThroughRuleChanges } from '@garboard/actions/rule/work-through-rule-changes.ts';
 import type { Db } from '@garboard/db/pool.ts';
-import { officeHours, wanted } from './lay-out.ts';
+import { officeHours, wanted } from './office.ts';
 import type { OwnRulePlan } from './plan.ts';
 
 export async function layOutOwnRules(

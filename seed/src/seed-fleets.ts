@@ -8,9 +8,10 @@ import { CHARTER } from './fleets/charter.ts';
 import { type FleetBook, planFleet } from './fleets/plan-fleet.ts';
 import { SCHOOL } from './fleets/school.ts';
 import { YARD } from './fleets/yard.ts';
-import { layOutVessel, morningOf, officeHours, wanted } from './lay-out.ts';
+import { layOutVessel } from './lay-out.ts';
 import { layOutNotices } from './lay-out-notices.ts';
 import { layOutOwnRules } from './lay-out-own-rules.ts';
+import { morningOf, officeHours, wanted } from './office.ts';
 import type { VesselPlan } from './plan.ts';
 
 const BOOKS: readonly FleetBook[] = [SCHOOL, YARD, CHARTER];

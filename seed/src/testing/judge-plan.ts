@@ -6,7 +6,7 @@ import type { Fact } from '@garboard/domain/item/fact.ts';
 import { factProblems } from '@garboard/domain/item/fact-problems.ts';
 import type { Obligation } from '@garboard/domain/item/obligation.ts';
 import { workOutObligations } from '@garboard/domain/item/work-out-obligations.ts';
-import { morningOf } from '../lay-out.ts';
+import { morningOf } from '../office.ts';
 import type { FactPlan, FleetPlan, ItemPlan, VesselPlan } from '../plan.ts';
 
 export type Judged = {

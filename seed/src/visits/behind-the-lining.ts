@@ -4,10 +4,9 @@ import { answerLimitation, imposeLimitation } from '@garboard/actions/survey-vis
 import { refer } from '@garboard/actions/survey-visit/referral.ts';
 import type { LimitationRecord, VisitRecord } from '@garboard/db/survey-visit/visit-record.ts';
 import { addDays, type Day, formatDay } from '@garboard/domain/calendar/day.ts';
-import { wanted } from '../lay-out.ts';
+import { type At, wanted } from '../office.ts';
 import type { SurveyPlan } from './survey-plan.ts';
 
-type At = (day: Day) => ActionContext;
 export type Unseen = { limitation: LimitationRecord | null };
 
 const CHAINPLATES = {

@@ -10,12 +10,11 @@ import type { FindingView } from '@garboard/db/finding/list-findings.ts';
 import type { VisitRecord } from '@garboard/db/survey-visit/visit-record.ts';
 import { type Day, formatDay } from '@garboard/domain/calendar/day.ts';
 import { isOpen } from '@garboard/domain/finding/next-state.ts';
-import { wanted } from '../lay-out.ts';
+import { type At, wanted } from '../office.ts';
 import { askRigger, lookBehind, type Unseen } from './behind-the-lining.ts';
 import { remedyAfterVisit } from './remedy-after-visit.ts';
 import { type FindingPlan, POINTS, type SurveyPlan } from './survey-plan.ts';
 
-type At = (day: Day) => ActionContext;
 export type Told = { readonly plan: FindingPlan; view: FindingView };
 
 const LOOKED = { kind: 'looked', words: 'Looked at and tried; it is right.', evidenceId: null } as const;

@@ -1,12 +1,9 @@
 /** What is done about findings after a visit, and before the next one. */
-import type { ActionContext } from '@garboard/actions/context.ts';
 import { type RemedyStep, takeRemedyStep } from '@garboard/actions/finding/take-remedy-step.ts';
 import { verifyFinding } from '@garboard/actions/finding/verify-finding.ts';
 import { addDays, type Day, formatDay } from '@garboard/domain/calendar/day.ts';
-import { wanted } from '../lay-out.ts';
+import { type At, wanted } from '../office.ts';
 import type { Told } from './lay-out-survey.ts';
-
-type At = (day: Day) => ActionContext;
 
 const WEEKS = 28;
 const HALF_YEAR = 190;
