@@ -1,6 +1,8 @@
 import { migrate } from '@garboard/db/migrate.ts';
+import { listOwners } from '@garboard/db/organisation/memberships.ts';
 import { listOrganisations } from '@garboard/db/organisation/organisations.ts';
 import { openPools } from '@garboard/db/pool.ts';
+import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { DEMO_ORGANISATIONS } from '@garboard/seed/seed-fleets.ts';
 import { freshDatabase } from '@garboard/tests/support/database.ts';
 import { NOW } from '@garboard/tests/support/organisation.ts';
@@ -40,8 +42,18 @@ describe('the demo fleets', { timeout: 300_000 }, () => {
 
     await seedOnFirstStart(pools, NOW, silent);
     expect(await names()).toEqual(complete);
-    expect((await signInLinks(pools.owner, NOW)).map(({ name }) => name).sort()).toEqual(
-      [...DEMO_ORGANISATIONS].sort(),
+    const links = await signInLinks(pools, NOW);
+    expect(links.map(({ name }) => name).sort()).toEqual([...DEMO_ORGANISATIONS].sort());
+    const organisations = (await listOrganisations(pools.owner)).filter(({ name }) =>
+      DEMO_ORGANISATIONS.includes(name),
     );
+    for (const { id, name } of organisations) {
+      const signingIn = await inOrganisation(pools.app, wholeFleet(id), async (tx) => {
+        const owners = await listOwners(tx);
+        const links = await tx.selectFrom('sign_in_link').select('person_id').execute();
+        return links.map(({ person_id }) => owners.includes(person_id));
+      });
+      expect(signingIn, `each link to ${name} is of an owner there`).toEqual([true]);
+    }
   });
 });

@@ -4,7 +4,7 @@ import { createSignInLink } from '@garboard/actions/organisation/administer.ts';
 import { renameOrganisations } from '@garboard/actions/organisation/rename-organisations.ts';
 import { listOwners } from '@garboard/db/organisation/memberships.ts';
 import { listOrganisations, type OrganisationRecord } from '@garboard/db/organisation/organisations.ts';
-import type { Db, Pools } from '@garboard/db/pool.ts';
+import type { Pools } from '@garboard/db/pool.ts';
 import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { DEMO_ORGANISATIONS, seedFleets } from '@garboard/seed/seed-fleets.ts';
 import { seedPeople } from '@garboard/seed/seed-people.ts';
@@ -40,21 +40,24 @@ async function layOutFleets(pools: Pools, now: Date, say: (line: string) => void
 }
 
 /** One fresh one-time link for each demo organisation. */
-export async function signInLinks(owner: Db, now: Date): Promise<{ name: string; path: string }[]> {
-  const demo = (await listOrganisations(owner)).filter(({ name }) => DEMO_ORGANISATIONS.includes(name));
+export async function signInLinks(pools: Pools, now: Date): Promise<{ name: string; path: string }[]> {
+  const demo = (await listOrganisations(pools.owner)).filter(({ name }) => DEMO_ORGANISATIONS.includes(name));
   const expiresAt = new Date(now.getTime() + LINK_MS);
   return Promise.all(
     demo.map(async (organisation) => {
-      const link = { organisationId: organisation.id, personId: await ownerOf(owner, organisation, now) };
-      const token = await createSignInLink(owner, { ...link, now, expiresAt });
+      const link = { organisationId: organisation.id, personId: await ownerOf(pools, organisation, now) };
+      const token = await createSignInLink(pools.owner, { ...link, now, expiresAt });
       return { name: organisation.name, path: `/sign-in/${token}` };
     }),
   );
 }
 
-/** Fleets of an earlier version have nobody yet. */
-async function ownerOf(owner: Db, organisation: OrganisationRecord, now: Date): Promise<string> {
-  const owners = () => inOrganisation(owner, wholeFleet(organisation.id), listOwners);
+/**
+ * Fleets of an earlier version have nobody yet. Asked as the application: the role that owns the tables may see every
+ * organisation's people.
+ */
+async function ownerOf({ app, owner }: Pools, organisation: OrganisationRecord, now: Date): Promise<string> {
+  const owners = () => inOrganisation(app, wholeFleet(organisation.id), listOwners);
   const [first] = await owners();
   if (first) return first;
   await seedPeople(owner, organisation, organisation.name, now);

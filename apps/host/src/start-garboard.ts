@@ -64,7 +64,7 @@ export async function startGarboard(config: Config, progress: Progress, asked: A
     const server = await listen(api.fetch, config.port, config.host);
     listening = server.address;
     running.push(() => server.stop());
-    await announce(config, database.pools.owner, server.address, progress);
+    await announce(config, database.pools, server.address, progress);
     return { address: server.address, stop };
   } catch (fault) {
     await stop();
@@ -76,14 +76,9 @@ function metricsOf({ metricsToken: token }: Config, { connections }: Pools) {
   return token === undefined ? undefined : { token, counts: openMetrics(connections) };
 }
 
-async function announce(
-  config: Config,
-  owner: Parameters<typeof signInLinks>[0],
-  address: string,
-  progress: Progress,
-): Promise<void> {
+async function announce(config: Config, pools: Pools, address: string, progress: Progress): Promise<void> {
   if (config.demo) {
-    for (const { name, path } of await signInLinks(owner, new Date()))
+    for (const { name, path } of await signInLinks(pools, new Date()))
       progress.say(`Sign in to ${name}: ${nameOf(address)}${path}`);
   }
   progress.say(`Ready at ${address}`);

@@ -21,7 +21,7 @@ export async function remedyAfterVisit(at: At, span: Span, told: readonly Told[]
 
 /** Reported four weeks on and looked at a week later, as far as these days have come. */
 async function mend(at: At, { day, next, today }: Span, each: Told): Promise<void> {
-  const work = each.plan.known.mended;
+  const { work, mended } = each.plan.known;
   const doneOn = addDays(day, WEEKS);
   const lookedOn = addDays(doneOn, 7);
   const hasCome = (on: Day) => on < (next ?? today);
@@ -29,24 +29,32 @@ async function mend(at: At, { day, next, today }: Span, each: Told): Promise<voi
   if (!hasCome(doneOn)) return take(at, addDays(day, 1), each, planned);
   await take(at, doneOn, each, reported(each, doneOn));
   if (!hasCome(lookedOn)) return;
-  const verdict = { right: true, words: null, evidence: [{ kind: 'looked', words: work, evidenceId: null }] } as const;
+  const verdict = {
+    right: true,
+    words: null,
+    evidence: [{ kind: 'looked', words: mended, evidenceId: null }],
+  } as const;
   const { id, version } = each.view;
   each.view = wanted(await verifyFinding(at(lookedOn), { findingId: id, expectedVersion: version, verdict }));
 }
 
 const reported = ({ plan }: Pick<Told, 'plan'>, doneOn: Day): RemedyStep => ({
   ...{ step: 'reported_done', work: plan.known.mended, doneOn: formatDay(doneOn), evidence: [], facts: [] },
-  doneBy: { name: 'the yard', capacity: 'yard', certificate: null },
+  doneBy: {
+    name: plan.known.trade === 'own_crew' ? 'the crew' : plan.yard,
+    capacity: plan.known.trade === 'own_crew' ? 'crew' : 'yard',
+    certificate: null,
+  },
 });
 
 function stepsOf({ plan }: Pick<Told, 'plan'>, day: Day): readonly RemedyStep[] {
   const put = { reviewOn: formatDay(addDays(day, HALF_YEAR)), responsible: 'the keeper of the fleet' };
-  const work = plan.known.mended;
+  const { work } = plan.known;
   switch (plan.fate) {
     case 'proposed':
       return [{ step: 'proposed', work, trade: null, estimate: null }];
     case 'planned':
-      return [{ step: 'planned', work, forDay: null, trade: null, responsible: 'the yard' }];
+      return [{ step: 'planned', work, forDay: null, trade: null, responsible: plan.yard }];
     case 'in_hand':
       return [{ step: 'begun', words: null }];
     case 'reported':

@@ -25,7 +25,7 @@ export const FATES = [
 ] as const;
 export type Fate = (typeof FATES)[number];
 
-export type FindingPlan = { readonly known: Known; readonly visit: number; readonly fate: Fate };
+export type FindingPlan = { readonly known: Known; readonly visit: number; readonly fate: Fate; readonly yard: string };
 export type SurveyPlan = {
   readonly today: Day;
   readonly craft: Craft;
@@ -77,7 +77,7 @@ export function planSurvey(boat: Boat, log: Logbook, currency: string): SurveyPl
     lastIsOpen: random.chance(0.12),
     surveyor: log.people.surveyor.name ?? 'Surveyor',
     currency,
-    findings: findingsOf(boat, random, last),
+    findings: findingsOf(boat, random, last).map((each) => ({ ...each, yard: log.people.yard.name ?? 'the yard' })),
     lining: random.chance(0.5) ? { from: 0, until: random.chance(0.4) ? last : null } : null,
     riggerInDays: boat.rig && random.chance(0.5) ? random.between(0, 90) : null,
     moisture: days.map((_, visit) => readingsOf(random, visit)),
@@ -98,7 +98,7 @@ function daysOf({ today, enteredOn }: Logbook, random: Random): Day[] {
 
 const JITTER = 8;
 
-function findingsOf({ rig }: Boat, random: Random, last: number): FindingPlan[] {
+function findingsOf({ rig }: Boat, random: Random, last: number): Omit<FindingPlan, 'yard'>[] {
   const fits = KNOWN.filter(({ zone }) => rig !== null || (zone !== 'mast_and_rigging' && zone !== 'sails'));
   const chosen = new Set<Known>();
   const wanted = random.between(3, 8);

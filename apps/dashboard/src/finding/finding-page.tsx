@@ -5,7 +5,7 @@ import { getRouteApi, Link } from '@tanstack/react-router';
 import { whyItFailed } from '../api/why-it-failed.ts';
 import { NotHere } from '../frame/not-here.tsx';
 import { useMay } from '../organisation/may.ts';
-import { cautionForHazard } from '../strings/cautions.ts';
+import { cautionForFinding } from '../strings/cautions.ts';
 import { strings } from '../strings/finding.ts';
 import { Caution } from '../ui/caution.tsx';
 import { Failed } from '../ui/failed.tsx';
@@ -30,7 +30,7 @@ export function FindingPage() {
   if (isPending) return <Waiting>{one.waiting}</Waiting>;
   if (!data) return <Failed what={one.failed} why={whyItFailed(error)} again={refetch} />;
   const { data: finding, version } = data;
-  const caution = cautionForHazard(finding.hazard);
+  const caution = cautionForFinding(finding);
   return (
     <>
       <PageHeader title={finding.what}>

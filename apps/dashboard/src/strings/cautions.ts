@@ -67,7 +67,17 @@ const OF_HAZARD: Record<Hazard, string | undefined> = {
   value: undefined,
 };
 
-export function cautionForHazard(hazard: Hazard): string | null {
-  const caution = OF_HAZARD[hazard];
+/** Some places have a caution of their own, whatever it threatens. */
+const OF_ZONE: Readonly<Record<string, string | undefined>> = {
+  electrics: OF_CLASS.electrics,
+  engine: OF_CLASS.engine,
+  gas_locker: GAS,
+  gas_installation: GAS,
+  mast_and_rigging: OF_CLASS.rigging,
+  lifesaving: OF_CLASS.liferaft,
+};
+
+export function cautionForFinding({ hazard, zone }: { hazard: Hazard; zone: string }): string | null {
+  const caution = OF_ZONE[zone] ?? OF_HAZARD[hazard];
   return caution ? `${caution} ${FIRST}` : null;
 }
