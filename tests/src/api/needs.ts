@@ -29,7 +29,7 @@ export const NEEDS: Record<string, Permission | null> = {
   answerZone: 'survey',
   takeReading: 'survey',
   imposeLimitation: 'survey',
-  refer: 'survey',
+  askSpecialist: 'survey',
   completeVisit: 'survey',
   addAddendum: 'survey',
   getSealedCopy: 'read',

@@ -166,7 +166,7 @@ const CONFLICTS: Record<string, string> = {
   answerZone: 'a visit that is completed',
   takeReading: 'a visit that is completed',
   imposeLimitation: 'a visit that is completed',
-  refer: 'a visit that is completed',
+  askSpecialist: 'a visit that is completed',
   completeVisit: 'one that is completed already',
   addAddendum: 'a visit that is still open',
   answerLimitation: 'one that is lifted already',

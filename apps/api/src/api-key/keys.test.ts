@@ -30,13 +30,15 @@ async function made(more: object = {}) {
   return { owner, body, headers, path: `/v1/api-keys/${body.id}` };
 }
 
+const SURVEYOR_MAY = ['read', 'record_facts', 'answer_findings', 'verify_findings', 'survey'];
+
 describe('making a key', () => {
   it('tells its text once, which then opens what its role may', async () => {
     const { owner, body, headers, path } = await made();
     expect(body).toMatchObject({ name: 'tide board', role: 'surveyor', version: 1, endsWith: body.key?.slice(-4) });
     expect([headers.get('location'), headers.get('etag')]).toEqual([path, '"1"']);
     const session = await by(body.key).get<Session>('/v1/session');
-    expect(session.body).toMatchObject({ role: 'surveyor', permissions: ['read', 'record_facts'] });
+    expect(session.body).toMatchObject({ role: 'surveyor', permissions: SURVEYOR_MAY });
 
     for (const read of [await owner.get<ApiKey>(path), await owner.get<ApiKeyPage>('/v1/api-keys')]) {
       expect(read.status).toBe(200);

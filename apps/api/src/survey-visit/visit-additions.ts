@@ -65,7 +65,7 @@ export const imposeLimitationRoute = visitAddition(
 export const referRoute = visitAddition(
   {
     path: '/v1/visits/{visitId}/referrals',
-    operationId: 'refer',
+    operationId: 'askSpecialist',
     summary: 'Ask for a specialist to look closer',
     description:
       'For `owner`, `manager` and `surveyor`. It has a day and a place on the due list until its result is reported.',

@@ -1933,7 +1933,7 @@ export interface paths {
          * Ask for a specialist to look closer
          * @description For `owner`, `manager` and `surveyor`. It has a day and a place on the due list until its result is reported.
          */
-        post: operations["refer"];
+        post: operations["askSpecialist"];
         delete?: never;
         options?: never;
         head?: never;
@@ -22610,7 +22610,7 @@ export interface operations {
             };
         };
     };
-    refer: {
+    askSpecialist: {
         parameters: {
             query?: never;
             header?: {
