@@ -2,6 +2,7 @@
 import { createApp } from '@garboard/api/app.ts';
 import type { LogEntry } from '@garboard/api/deps.ts';
 import { conformance, type OpenApi } from '@garboard/api/openapi/conforms.test-support.ts';
+import type { Problem } from '@garboard/contract/problem.ts';
 import type { Role } from '@garboard/domain/organisation/permission.ts';
 import { expect } from 'vitest';
 import { pools } from './database.ts';
@@ -106,3 +107,10 @@ export async function tell<Body>(
   ).toEqual([]);
   return { status, headers: response.headers, text, body: parsed };
 }
+
+/** The header that names a version. */
+export const match = (version: number): Headed => ({ 'if-match': `"${version}"` });
+
+/** Where a refusal found faults. */
+export const pointersOf = ({ body }: Pick<Told<Problem>, 'body'>): string[] | undefined =>
+  body.errors?.map(({ pointer }) => pointer);

@@ -1,13 +1,12 @@
 /** A line of the due list as the API shows it. */
 import type { DueMatter, DueRow } from '@garboard/contract/due-list/due-list.ts';
 import type { DueEntry, DueLine, MatterEntry } from '@garboard/db/due-list/due-entry.ts';
-import { type Day, daysBetween, formatDay } from '@garboard/domain/calendar/day.ts';
+import { type Day, dayOfText, daysBetween, formatDay } from '@garboard/domain/calendar/day.ts';
 import { standsOn } from '@garboard/domain/due-list/standing.ts';
 import type { Trade, Urgency } from '@garboard/domain/finding/codes.ts';
 import { standingOf } from '@garboard/domain/finding/matter.ts';
 import { sourceOf } from '@garboard/domain/safety-notice/notice.ts';
 import { presentSource, presentSuspension } from '../item/present-obligation.ts';
-import { dayOfText } from '../request/as-at.ts';
 import { withoutNulls } from '../request/without-nulls.ts';
 
 export const presentLine = (line: DueLine, asOf: Day): DueRow | DueMatter =>

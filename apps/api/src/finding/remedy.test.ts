@@ -1,35 +1,13 @@
 import type { Finding, FindingPage } from '@garboard/contract/finding/finding.ts';
 import type { ObligationList } from '@garboard/contract/item/obligation.ts';
 import type { Problem } from '@garboard/contract/problem.ts';
-import { type Client, signedIn, signedInPerson } from '@garboard/tests/support/api.ts';
+import { match, pointersOf, signedIn, signedInPerson } from '@garboard/tests/support/api.ts';
+import { aBoat, DRAIN, HOSE } from '@garboard/tests/support/boat-with-findings.ts';
 import { TODAY } from '@garboard/tests/support/organisation.ts';
-import { anItem, aVessel, state } from '@garboard/tests/support/vessels.ts';
+import { anItem, state } from '@garboard/tests/support/vessels.ts';
 import { describe, expect, it } from 'vitest';
 
-const HOSE = {
-  zone: 'gas_installation',
-  what: 'Gas hose at the cooker cracked where it bends',
-  hazard: 'fire_and_gas',
-  urgency: 'before_use',
-  on: '2026-11-20',
-};
-const DRAIN = {
-  zone: 'gas_locker',
-  what: 'Drain runs slowly',
-  hazard: 'fire_and_gas',
-  urgency: 'within_weeks',
-  on: '2026-11-20',
-};
 const evidence = [{ kind: 'looked', words: 'New hose, dated 2026' }];
-const match = (version: number) => ({ 'if-match': `"${version}"` });
-const pointersOf = ({ body }: { body: Problem }) => body.errors?.map(({ pointer }) => pointer);
-
-async function aBoat(client: Client) {
-  const vessel = await aVessel(client.organisation.ctx(), ['common_practice'], 'Marsh Harrier');
-  const enter = async (finding: object = HOSE) =>
-    (await client.post<Finding>(`/v1/vessels/${vessel.id}/findings`, finding)).body;
-  return { vessel, enter };
-}
 
 describe('a remedy', () => {
   it('is reported by the yard, which moves the dates of what was fitted, and verified by somebody else', async () => {

@@ -1,7 +1,6 @@
 /** From when to when a vessel is laid up, or stands ashore, as far as it touches the span asked about. */
 import type { SituationRecord } from '@garboard/db/vessel/situations.ts';
-import { addDays, formatDay } from '@garboard/domain/calendar/day.ts';
-import { dayOfText } from '../request/as-at.ts';
+import { addDays, dayOfText, formatDay } from '@garboard/domain/calendar/day.ts';
 
 type DaySpan = { readonly from: string; readonly to: string | null };
 

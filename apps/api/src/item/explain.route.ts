@@ -1,7 +1,7 @@
 /** POST /v1/due-dates/explain: the rules engine on facts that are not stored. Nothing is written. */
 import { Explained, ExplainRequest } from '@garboard/contract/item/explain.ts';
 import { loadOrganisation } from '@garboard/db/organisation/organisations.ts';
-import { type Day, formatDay } from '@garboard/domain/calendar/day.ts';
+import { type Day, dayOfText, formatDay } from '@garboard/domain/calendar/day.ts';
 import { dayInZone } from '@garboard/domain/calendar/day-in-zone.ts';
 import { workOutObligations } from '@garboard/domain/item/work-out-obligations.ts';
 import { createRoute, z } from '@hono/zod-openapi';
@@ -10,7 +10,6 @@ import { BODY_PROBLEMS, body, IDEMPOTENCY_KEY, json, routes, SIGNED_IN } from '.
 import { access } from '../organisation/access.ts';
 import { problem } from '../problem/problem.ts';
 import { read } from '../request/action-context.ts';
-import { dayOfText } from '../request/as-at.ts';
 import { jsonBody } from '../request/json-body.ts';
 import { byOverdueAfter, presentObligation } from './present-obligation.ts';
 import { readUnstored } from './unstored-history.ts';

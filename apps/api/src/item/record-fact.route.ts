@@ -1,7 +1,9 @@
 /** POST /v1/items/{itemId}/facts: states a dated fact; what follows from it is right when this answers. */
+
 import { recordFact } from '@garboard/actions/item/record-fact.ts';
 import { NewFact } from '@garboard/contract/item/fact.ts';
 import { RecordedFact } from '@garboard/contract/item/recorded-fact.ts';
+import { dayOfText } from '@garboard/domain/calendar/day.ts';
 import { createRoute, z } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
 import {
@@ -18,7 +20,6 @@ import {
 import { access } from '../organisation/access.ts';
 import { answerFailure } from '../problem/answer-failure.ts';
 import { actionContext } from '../request/action-context.ts';
-import { dayOfText } from '../request/as-at.ts';
 import { readIfMatch } from '../request/etag.ts';
 import { jsonBody } from '../request/json-body.ts';
 import { tellWritten } from '../request/written.ts';

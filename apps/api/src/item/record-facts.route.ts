@@ -1,13 +1,14 @@
 /** POST /v1/facts: many facts in one request, each with an answer of its own. */
+
 import { type RowResult, recordFacts } from '@garboard/actions/item/record-facts.ts';
 import { type FactOutcome, FactOutcomes, NewFacts } from '@garboard/contract/item/facts-at-once.ts';
+import { dayOfText } from '@garboard/domain/calendar/day.ts';
 import { createRoute, z } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
 import { body, IDEMPOTENCY_KEY, routes, SIGNED_IN, settled, WRITE_PROBLEMS } from '../openapi/declare.ts';
 import { access } from '../organisation/access.ts';
 import { answerFailure, problemOf } from '../problem/answer-failure.ts';
 import { actionContext } from '../request/action-context.ts';
-import { dayOfText } from '../request/as-at.ts';
 import { jsonBody } from '../request/json-body.ts';
 import { tellWritten } from '../request/written.ts';
 import { presentFact, toFactInput } from './present-fact.ts';

@@ -2,7 +2,7 @@
 import type { ExplainRequest, UnstoredOverride } from '@garboard/contract/item/explain.ts';
 import type { UnstoredFact } from '@garboard/contract/item/fact.ts';
 import type { Fault } from '@garboard/contract/problem.ts';
-import type { Day } from '@garboard/domain/calendar/day.ts';
+import { type Day, dayOfText } from '@garboard/domain/calendar/day.ts';
 import { parseRecordedDate } from '@garboard/domain/calendar/recorded-date.ts';
 import { attributeProblems } from '@garboard/domain/item/attribute-problems.ts';
 import type { Fact } from '@garboard/domain/item/fact.ts';
@@ -13,7 +13,6 @@ import type { ItemHistory, VesselHistory } from '@garboard/domain/item/work-out-
 import type { Override } from '@garboard/domain/rule/override.ts';
 import { overrideProblems } from '@garboard/domain/rule/override-problems.ts';
 import type { PeriodText } from '@garboard/domain/rule/rule.ts';
-import { dayOfText } from '../request/as-at.ts';
 import { given } from '../request/given.ts';
 import { ownRuleFaults, toOwnRule } from './unstored-own-rule.ts';
 

@@ -1,11 +1,12 @@
 /** An own rule as a request to explain states it: no vessels, as the one asked about is nowhere stored. */
+
 import type { UnstoredOwnRule } from '@garboard/contract/item/explain.ts';
 import type { Fault } from '@garboard/contract/problem.ts';
+import { dayOfText } from '@garboard/domain/calendar/day.ts';
 import type { OwnRuleVersion } from '@garboard/domain/rule/own-rule.ts';
 import { ownRuleAsRule } from '@garboard/domain/rule/own-rule-as-rule.ts';
 import { ownRuleProblems } from '@garboard/domain/rule/own-rule-problems.ts';
 import { findRule } from '@garboard/domain/rule/rules.ts';
-import { dayOfText } from '../request/as-at.ts';
 import { definitionOf } from '../rule/own-rule-input.ts';
 
 const ALL = { which: 'all' } as const;

@@ -1,7 +1,7 @@
 /** Which day is asked about, and whether the stored obligations can answer. */
 import { listVersionsToBegin } from '@garboard/db/rule/own-rules.ts';
 import type { Scoped } from '@garboard/db/scope.ts';
-import { type Day, formatDay, parseDay } from '@garboard/domain/calendar/day.ts';
+import { type Day, dayOfText, formatDay } from '@garboard/domain/calendar/day.ts';
 import { dayInZone } from '@garboard/domain/calendar/day-in-zone.ts';
 import type { Cut } from '@garboard/domain/item/work-out-obligations.ts';
 
@@ -20,11 +20,4 @@ export async function asAt(tx: Scoped, { asOf, knownAt }: Asked, now: Date, time
   if (knownAt !== undefined) return { day, text, cut: { asOf: day, knownAt } };
   const isPlanned = day > today && (await listVersionsToBegin(tx, text)).length > 0;
   return day < today || isPlanned ? { day, text, cut: { asOf: day } } : { day, text };
-}
-
-/** A day that the contract has already checked. */
-export function dayOfText(text: string): Day {
-  const day = parseDay(text);
-  if (day === null) throw new Error(`no day: ${text}`);
-  return day;
 }

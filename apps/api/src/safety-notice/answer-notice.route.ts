@@ -1,4 +1,5 @@
 /** POST /v1/safety-notices/{noticeId}/items/{itemId}/answers: what was done about it on one thing. */
+
 import { answerNotice } from '@garboard/actions/safety-notice/answer-notice.ts';
 import type { AnswerInput } from '@garboard/actions/safety-notice/answered-item.ts';
 import {
@@ -6,6 +7,7 @@ import {
   type NewNoticeAnswer,
   NewNoticeAnswer as Shape,
 } from '@garboard/contract/safety-notice/answer.ts';
+import { dayOfText } from '@garboard/domain/calendar/day.ts';
 import { createRoute, z } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
 import { byOverdueAfter, presentObligation } from '../item/present-obligation.ts';
@@ -22,7 +24,6 @@ import {
 import { access } from '../organisation/access.ts';
 import { answerFailure } from '../problem/answer-failure.ts';
 import { actionContext } from '../request/action-context.ts';
-import { dayOfText } from '../request/as-at.ts';
 import { given } from '../request/given.ts';
 import { jsonBody } from '../request/json-body.ts';
 import { tellWritten } from '../request/written.ts';

@@ -4,7 +4,7 @@ import type { Finding } from '@garboard/contract/finding/finding.ts';
 import type { Problem } from '@garboard/contract/problem.ts';
 import type { SealedCopy, SurveyRoute, Visit, VisitPage } from '@garboard/contract/survey-visit/visit.ts';
 import type { Limitation, Reading, Referral, Walk } from '@garboard/contract/survey-visit/walk.ts';
-import { type Client, signedIn } from '@garboard/tests/support/api.ts';
+import { type Client, match, pointersOf, signedIn } from '@garboard/tests/support/api.ts';
 import { aFinding } from '@garboard/tests/support/findings.ts';
 import { TODAY } from '@garboard/tests/support/organisation.ts';
 import { aVessel } from '@garboard/tests/support/vessels.ts';
@@ -12,8 +12,6 @@ import { describe, expect, it } from 'vitest';
 
 const SURVEYOR = { name: 'Ines Vale', capacity: 'surveyor', qualification: 'S-311' };
 const NEW = { purpose: 'condition', water: 'ashore', startedOn: '2026-11-24', craft: 'open_boat', persons: [SURVEYOR] };
-const match = (version: number) => ({ 'if-match': `"${version}"` });
-const pointersOf = ({ body }: { body: Problem }) => body.errors?.map(({ pointer }) => pointer);
 const looked = [{ kind: 'looked', words: 'tried twice' }];
 
 /** A boat that is walked in two places. */

@@ -1,7 +1,9 @@
 /** One form for everything chosen. What is typed is kept until it is recorded. */
+
 import { ApiProblem } from '@garboard/client/api-problem.ts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { type FormEvent, useState } from 'react';
+import { readAnew } from '../api/read-anew.ts';
 import { whyItFailed } from '../api/why-it-failed.ts';
 import { emptyDraft, type Faults, toNewFact } from '../item/fact-draft.ts';
 import { FACT_OF_ACTION } from '../item/fact-that-answers.ts';
@@ -25,7 +27,7 @@ export function BulkForm({ things, onRecorded, onClose }: Props) {
     mutationFn: recordBulk_,
     onSuccess: (result) => {
       onRecorded(result);
-      void queries.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' });
+      void readAnew(queries);
     },
   });
   const submit = (event: FormEvent) => {

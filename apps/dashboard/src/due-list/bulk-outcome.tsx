@@ -1,6 +1,8 @@
 /** What became of each, and the one undo. It stays until it is put away. */
+
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useEffect, useRef, useState } from 'react';
+import { readAnew } from '../api/read-anew.ts';
 import { whyItFailed } from '../api/why-it-failed.ts';
 import { useOnceKey } from '../item/use-once-key.ts';
 import { strings } from '../strings/bulk.ts';
@@ -16,7 +18,7 @@ export function BulkOutcome({ result, onDone }: { result: BulkResult; onDone: ()
     mutationFn: () => undoBulk(result, keyFor(recordedIn(result).map(({ outcome }) => outcome.fact.id))),
     onSuccess: (taken) => {
       setUndone(taken);
-      void queries.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' });
+      void readAnew(queries);
     },
   });
   // biome-ignore lint/correctness/useExhaustiveDependencies: what came of it is told anew after the undo

@@ -2,7 +2,7 @@
 import { Link } from '@tanstack/react-router';
 import { readable } from '../finding/finding-line.tsx';
 import { strings } from '../strings/due-list.ts';
-import { sourceWords, tradeWords } from '../strings/finding.ts';
+import { sourceWords, tradeWords } from '../strings/finding-codes.ts';
 import { nameOfZone } from '../strings/zones.ts';
 import { Day } from '../ui/day.tsx';
 import { Standing } from '../ui/standing.tsx';

@@ -1,6 +1,7 @@
 /** The boxes of each act's form. */
 import { capacityWords } from '../strings/codes.ts';
-import { hazardWords, seenWords, strings, tradeWords, urgencyWords } from '../strings/finding.ts';
+import { strings } from '../strings/finding.ts';
+import { hazardWords, seenWords, tradeWords, urgencyWords } from '../strings/finding-codes.ts';
 
 import { zoneWords } from '../strings/zones.ts';
 import { readersToday } from '../ui/calendar.ts';

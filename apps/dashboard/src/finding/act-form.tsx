@@ -1,10 +1,12 @@
 /** The form of one act. Somebody else's words, written meanwhile, are shown; what was typed is kept, and one choice settles it. */
-import { ApiProblem, isStatus } from '@garboard/client/api-problem.ts';
+
+import { isStatus } from '@garboard/client/api-problem.ts';
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
+import { readAnew } from '../api/read-anew.ts';
 import { useOnceKey } from '../item/use-once-key.ts';
 import { strings } from '../strings/finding.ts';
-import { boxFaults } from '../ui/box-faults.ts';
+import { formFaults } from '../ui/form-faults.ts';
 import { type FormFault, QuickForm, type Typed } from '../ui/quick-form.tsx';
 import type { Act } from './act.ts';
 import { boxesOf } from './act-boxes.ts';
@@ -30,7 +32,7 @@ export function ActForm({ act, finding, version, onDone }: Props) {
     if (!read.ok) return read.faults;
     try {
       await send(id, read.value, against, keyFor([read.value, against]));
-      await queries.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' });
+      await readAnew(queries);
       onDone();
       return null;
     } catch (error) {
@@ -81,13 +83,9 @@ export function ActForm({ act, finding, version, onDone }: Props) {
 const BOX_OF: Readonly<Record<string, string>> = { doneBy: 'name', facts: 'fact', estimate: 'estimate' };
 
 function faultsOf(error: unknown, keys: readonly string[]): FormFault[] {
-  const { at, others } = boxFaults(error);
-  const named = Object.entries(at).map(([pointer, words]) => {
-    const [head = ''] = pointer.split('/');
+  return formFaults(error).map(({ at, words }) => {
+    const head = at?.split('/')[0] ?? '';
     const key = keys.includes(head) ? head : BOX_OF[head];
     return key === undefined ? { words } : { at: key, words };
   });
-  return [...named, ...others.map((words) => ({ words: detailOf(error) ?? words }))];
 }
-
-const detailOf = (error: unknown) => (error instanceof ApiProblem ? error.problem.detail : undefined);

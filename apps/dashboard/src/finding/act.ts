@@ -29,8 +29,8 @@ const USUAL: Readonly<Record<string, readonly Act[]>> = {
   accepted: ['look'],
 };
 
-const ENDED = ['verified', 'entered_in_error', 'merged'];
-export const hasEnded = ({ remedy }: Finding): boolean => ENDED.includes(remedy.state);
+/** What has ended is due to nobody. */
+export const hasEnded = ({ due }: Finding): boolean => due === undefined;
 
 /** The acts that lead on from here for this person, what usually comes next first. */
 export function actsOf(finding: Finding, may: May): Act[] {

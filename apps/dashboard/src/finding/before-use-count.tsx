@@ -4,9 +4,8 @@ import { strings } from '../strings/frame.ts';
 import { findingsQuery } from './finding.query.ts';
 
 export function BeforeUseCount() {
-  const { data } = useInfiniteQuery(findingsQuery({ open: 'true' }));
-  const urgent =
-    data?.pages.flatMap(({ items }) => items).filter(({ urgency }) => urgency === 'before_use').length ?? 0;
+  const { data } = useInfiniteQuery(findingsQuery({ open: 'true', urgency: 'before_use' }));
+  const urgent = data?.pages.flatMap(({ items }) => items).length ?? 0;
   if (urgent === 0) return null;
   return (
     <span className="count">

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { SourceLink } from '../item/source-link.tsx';
-import { hazardWords, seenWords, strings, tradeWords } from '../strings/finding.ts';
+import { strings } from '../strings/finding.ts';
+import { hazardWords, seenWords, tradeWords } from '../strings/finding-codes.ts';
 import { nameOfZone } from '../strings/zones.ts';
 import { formatDay } from '../ui/calendar.ts';
 import { Day } from '../ui/day.tsx';

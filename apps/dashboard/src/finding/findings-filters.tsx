@@ -1,7 +1,8 @@
 /** Filters that read as words. */
 import { useQuery } from '@tanstack/react-query';
 import { fleetQuery } from '../fleet/fleet.query.ts';
-import { hazardWords, stateWords, strings, tradeWords, urgencyWords } from '../strings/finding.ts';
+import { strings } from '../strings/finding.ts';
+import { hazardWords, stateWords, tradeWords, urgencyWords } from '../strings/finding-codes.ts';
 import { type Choice, WordChoice } from '../ui/word-choice.tsx';
 import { type FindingsSearch, isFiltered, readFindingsSearch } from './findings-search.ts';
 

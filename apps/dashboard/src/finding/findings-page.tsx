@@ -2,7 +2,8 @@
 import { useInfiniteQuery } from '@tanstack/react-query';
 import { getRouteApi } from '@tanstack/react-router';
 import { whyItFailed } from '../api/why-it-failed.ts';
-import { hazardWords, strings, tradeWords, urgencyWords } from '../strings/finding.ts';
+import { strings } from '../strings/finding.ts';
+import { hazardWords, tradeWords, urgencyWords } from '../strings/finding-codes.ts';
 import { Failed } from '../ui/failed.tsx';
 import { Ledger } from '../ui/ledger.tsx';
 import { sentenceCase } from '../ui/number-words.ts';

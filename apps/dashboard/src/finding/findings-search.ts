@@ -1,16 +1,16 @@
 /** What the findings' address may say. Anything else in it is left aside. */
 import { oneOf, present, text } from '../due-list/due-search.ts';
+import { strings } from '../strings/finding.ts';
 import {
   type HazardCode,
   hazardWords,
   type StateCode,
   stateWords,
-  strings,
   type TradeCode,
   tradeWords,
   type UrgencyCode,
   urgencyWords,
-} from '../strings/finding.ts';
+} from '../strings/finding-codes.ts';
 import type { FindingsQuery } from './finding.query.ts';
 
 export type Group = keyof typeof strings.list.groups;

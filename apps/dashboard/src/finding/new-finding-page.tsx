@@ -1,15 +1,17 @@
 /** Enters something that is not right; what may be on record already is offered first. */
+
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { getRouteApi, Link, useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
+import { readAnew } from '../api/read-anew.ts';
 import { Forbidden } from '../frame/forbidden.tsx';
 import { NotHere } from '../frame/not-here.tsx';
 import { itemsQuery } from '../item/item.query.ts';
 import { useOnceKey } from '../item/use-once-key.ts';
 import { useMay } from '../organisation/may.ts';
 import { strings } from '../strings/finding.ts';
-import { boxFaults } from '../ui/box-faults.ts';
 import { readersToday } from '../ui/calendar.ts';
+import { faultsOrDone } from '../ui/form-faults.ts';
 import { PageHeader } from '../ui/page-header.tsx';
 import { type Box, type FormFault, QuickForm, type Typed } from '../ui/quick-form.tsx';
 import { Waiting } from '../ui/waiting.tsx';
@@ -68,15 +70,11 @@ function Form({ vesselId, all }: { vesselId: string; all: readonly Box[] }) {
   const submit = async (now: Typed): Promise<readonly FormFault[] | null> => {
     const read = newFindingOf(now);
     if (!read.ok) return read.faults;
-    try {
+    return faultsOrDone(async () => {
       const { id } = await enterFinding(vesselId, read.value, keyFor(read.value));
-      await queries.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' });
+      await readAnew(queries);
       await navigate({ to: '/findings/$findingId', params: { findingId: id } });
-      return null;
-    } catch (error) {
-      const { at, others } = boxFaults(error);
-      return [...Object.entries(at).map(([key, words]) => ({ at: key, words })), ...others.map((words) => ({ words }))];
-    }
+    });
   };
   return (
     <div className="new-finding">

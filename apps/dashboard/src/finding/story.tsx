@@ -1,7 +1,8 @@
 /** What was seen, said and done about it, from the first day on. */
 
 import { capacityWords } from '../strings/codes.ts';
-import { hazardWords, seenWords, stepWords, strings, tradeWords, urgencyWords } from '../strings/finding.ts';
+import { strings } from '../strings/finding.ts';
+import { hazardWords, seenWords, stepWords, tradeWords, urgencyWords } from '../strings/finding-codes.ts';
 import { nameOfZone } from '../strings/zones.ts';
 import { formatDay, formatInstant } from '../ui/calendar.ts';
 import type { FindingEntry } from './finding.query.ts';

@@ -1,5 +1,5 @@
 /** How urgent it is: word, mark and tone, as standings are told. What cannot wait is solid, whatever its day. */
-import { type UrgencyCode, urgencyWords } from '../strings/finding.ts';
+import { type UrgencyCode, urgencyWords } from '../strings/finding-codes.ts';
 import { sentenceCase } from '../ui/number-words.ts';
 import { hasEnded } from './act.ts';
 import type { Finding } from './finding.query.ts';

@@ -7,6 +7,7 @@ import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { type FormEvent, useState } from 'react';
 import { api } from '../api/client.ts';
+import { readAnew } from '../api/read-anew.ts';
 import { whyItFailed } from '../api/why-it-failed.ts';
 import { NotHere } from '../frame/not-here.tsx';
 import type { SchemeCode } from '../strings/codes.ts';
@@ -95,7 +96,7 @@ function useAdding(vesselId: string, onRefused: (error: Error) => void) {
       ),
     onError: onRefused,
     onSuccess: async (item) => {
-      await queries.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' });
+      await readAnew(queries);
       await navigate({ to: '/vessels/$vesselId/record', params: { vesselId }, search: { item: item.id } });
     },
   });

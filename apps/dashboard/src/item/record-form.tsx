@@ -3,6 +3,7 @@
 import { ApiProblem } from '@garboard/client/api-problem.ts';
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { type FormEvent, useState } from 'react';
+import { readAnew } from '../api/read-anew.ts';
 import { whyItFailed } from '../api/why-it-failed.ts';
 import { strings } from '../strings/record.ts';
 import { FaultSummary } from '../ui/fault-summary.tsx';
@@ -85,7 +86,7 @@ function useRecording(item: Item | undefined, onRecorded: Props['onRecorded'], o
     const done = (recorded: RecordedFact) => {
       onRecorded({ item, before, recorded });
       // One fact moves the list, the fleet, the vessel and the counts: all are asked again.
-      void queries.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' });
+      void readAnew(queries);
     };
     mutation.mutate({ itemId: item.id, body, key: keyFor({ item: item.id, body }) }, { onSuccess: done });
   };

@@ -2,6 +2,7 @@ import { ApiProblem } from '@garboard/client/api-problem.ts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { getRouteApi } from '@tanstack/react-router';
 import { type FormEvent, useState } from 'react';
+import { readAnew } from '../api/read-anew.ts';
 import { whyItFailed } from '../api/why-it-failed.ts';
 import { useOnceKey } from '../item/use-once-key.ts';
 import { strings } from '../strings/own-rule.ts';
@@ -89,7 +90,7 @@ function useEnding(ruleId: string, version: number, onError: (error: Error) => v
     mutationFn: (body: Ending) => endRule(ruleId, version, body, keyFor(body)),
     onError,
     onSuccess: async () => {
-      await queries.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' });
+      await readAnew(queries);
       await navigate({ to: '/rules/$ruleId', params: { ruleId } });
     },
   });

@@ -2,6 +2,7 @@ import { ApiProblem } from '@garboard/client/api-problem.ts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useNavigate } from '@tanstack/react-router';
 import { type FormEvent, useState } from 'react';
+import { readAnew } from '../api/read-anew.ts';
 import { whyItFailed } from '../api/why-it-failed.ts';
 import { Options } from '../item/options.tsx';
 import { useOnceKey } from '../item/use-once-key.ts';
@@ -78,7 +79,7 @@ function useSetting(vesselId: string, onError: (error: Error) => void) {
     mutationFn: (body: NewOverride) => setOverride(vesselId, body, keyFor(body)),
     onError,
     onSuccess: async ({ id }) => {
-      await queries.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' });
+      await readAnew(queries);
       await navigate({ to: '/overrides/$overrideId', params: { overrideId: id } });
     },
   });

@@ -1,8 +1,10 @@
 /** One figure of our own: who set it and why, and its end. */
+
 import { isStatus } from '@garboard/client/api-problem.ts';
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { type FormEvent, useState } from 'react';
+import { readAnew } from '../api/read-anew.ts';
 import { whyItFailed } from '../api/why-it-failed.ts';
 import { NotHere } from '../frame/not-here.tsx';
 import { useOnceKey } from '../item/use-once-key.ts';
@@ -59,7 +61,7 @@ function EndForm({ override }: { override: Override }) {
   const ending = useMutation({
     mutationFn: () => endOverride(override, reason.trim(), keyFor({ reason })),
     onError: (error) => setFault(whyItFailed(error)),
-    onSuccess: () => queries.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' }),
+    onSuccess: () => readAnew(queries),
   });
   const onSubmit = (event: FormEvent) => {
     event.preventDefault();

@@ -1,8 +1,10 @@
 /** The whole text of a version: the first of a rule, or another. */
+
 import { ApiProblem } from '@garboard/client/api-problem.ts';
 import { useMutation, useQueries, useQueryClient } from '@tanstack/react-query';
 import { useNavigate } from '@tanstack/react-router';
 import { type FormEvent, useState } from 'react';
+import { readAnew } from '../api/read-anew.ts';
 import { whyItFailed } from '../api/why-it-failed.ts';
 import { itemKindsQuery } from '../item/catalogue.query.ts';
 import { useOnceKey } from '../item/use-once-key.ts';
@@ -80,7 +82,7 @@ function useLaying(send: Send, onRefused: (refusal: Refusal) => void) {
     mutationFn: ({ body }: Ready) => send(body, keyFor(body)),
     onError: (error, { limitBoxes }) => onRefused(refusalOf(error, limitBoxes)),
     onSuccess: async ({ id }) => {
-      await queries.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' });
+      await readAnew(queries);
       await navigate({ to: '/rules/$ruleId', params: { ruleId: id } });
     },
   });

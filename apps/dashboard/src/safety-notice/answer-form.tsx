@@ -4,6 +4,7 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useNavigate } from '@tanstack/react-router';
 import { type FormEvent, useState } from 'react';
 import { api } from '../api/client.ts';
+import { readAnew } from '../api/read-anew.ts';
 import { whyItFailed } from '../api/why-it-failed.ts';
 import { useOnceKey } from '../item/use-once-key.ts';
 import { strings as recordStrings } from '../strings/record.ts';
@@ -67,7 +68,7 @@ function useAnswering(noticeId: string, itemId: string, onRefused: (error: Error
       ),
     onError: onRefused,
     onSuccess: async () => {
-      await queries.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' });
+      await readAnew(queries);
       await navigate({ to: '/notices/$noticeId', params: { noticeId } });
     },
   });

@@ -1,10 +1,12 @@
 /** The form that enters a notice, with what it would find beside it. */
+
 import { ApiProblem } from '@garboard/client/api-problem.ts';
 import { answer } from '@garboard/client/client.ts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { Link, useNavigate } from '@tanstack/react-router';
 import { type FormEvent, useState } from 'react';
 import { api } from '../api/client.ts';
+import { readAnew } from '../api/read-anew.ts';
 import { whyItFailed } from '../api/why-it-failed.ts';
 import { useOnceKey } from '../item/use-once-key.ts';
 import { strings as recordStrings } from '../strings/record.ts';
@@ -74,7 +76,7 @@ function useEntering(onRefused: (error: Error) => void) {
       answer(api.POST('/v1/safety-notices', { params: { header: { 'Idempotency-Key': keyFor(body) } }, body })),
     onError: onRefused,
     onSuccess: async ({ id }) => {
-      await queries.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' });
+      await readAnew(queries);
       await navigate({ to: '/notices/$noticeId', params: { noticeId: id } });
     },
   });

@@ -1,8 +1,10 @@
 /** Ends a notice, with a reason; what was answered stays. */
+
 import { answer } from '@garboard/client/client.ts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { type FormEvent, useState } from 'react';
 import { api } from '../api/client.ts';
+import { readAnew } from '../api/read-anew.ts';
 import { whyItFailed } from '../api/why-it-failed.ts';
 import { useOnceKey } from '../item/use-once-key.ts';
 import { strings } from '../strings/safety-notice.ts';
@@ -28,7 +30,7 @@ export function Withdraw({ notice }: { notice: SafetyNotice }) {
         }),
       ),
     onError: (error) => setFault(whyItFailed(error)),
-    onSuccess: () => queries.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' }),
+    onSuccess: () => readAnew(queries),
   });
   const submit = (event: FormEvent) => {
     event.preventDefault();

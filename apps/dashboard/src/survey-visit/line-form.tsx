@@ -1,11 +1,10 @@
 /** One line of a place, typed without leaving the keys: what sort of line, its words, Enter. */
 import { useQueryClient } from '@tanstack/react-query';
 import { type FormEvent, type ReactNode, useRef, useState } from 'react';
-import { whyItFailed } from '../api/why-it-failed.ts';
 import { useOnceKey } from '../item/use-once-key.ts';
 import { form } from '../strings/form.ts';
 import { strings } from '../strings/survey-visit.ts';
-import { boxFaults } from '../ui/box-faults.ts';
+import { formFaults } from '../ui/form-faults.ts';
 import { focusLine, lineAfter } from './focus-after.ts';
 
 type Props = {
@@ -38,9 +37,10 @@ export function LineForm({ label, onWrite, moveOn, visitId, children }: Props) {
       });
       focusLine(next);
     } catch (error) {
-      const { at, others } = boxFaults(error);
       setFault(
-        [...Object.entries(at).map(([key, words]) => `${key}: ${words}`), ...others].join('; ') || whyItFailed(error),
+        formFaults(error)
+          .map(({ at, words }) => (at === undefined ? words : `${at}: ${words}`))
+          .join('; '),
       );
     } finally {
       setBusy(false);

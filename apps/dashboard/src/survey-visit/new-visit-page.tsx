@@ -6,8 +6,8 @@ import { NotHere } from '../frame/not-here.tsx';
 import { useOnceKey } from '../item/use-once-key.ts';
 import { useMay } from '../organisation/may.ts';
 import { craftWords, purposeWords, strings, waterWords } from '../strings/survey-visit.ts';
-import { boxFaults } from '../ui/box-faults.ts';
 import { readersToday } from '../ui/calendar.ts';
+import { faultsOrDone } from '../ui/form-faults.ts';
 import { PageHeader } from '../ui/page-header.tsx';
 import { type Box, type FormFault, QuickForm, type Typed } from '../ui/quick-form.tsx';
 import { Waiting } from '../ui/waiting.tsx';
@@ -56,15 +56,11 @@ export function NewVisitPage() {
   const submit = async (typed: Typed): Promise<readonly FormFault[] | null> => {
     const read = newVisitOf(typed);
     if (!read.ok) return read.faults;
-    try {
+    return faultsOrDone(async () => {
       const { id } = await startVisit(vesselId, read.value, keyFor(read.value));
       await queries.invalidateQueries({ queryKey: ['visits'] });
       await navigate({ to: '/visits/$visitId', params: { visitId: id } });
-      return null;
-    } catch (error) {
-      const { at, others } = boxFaults(error);
-      return [...Object.entries(at).map(([key, words]) => ({ at: key, words })), ...others.map((words) => ({ words }))];
-    }
+    });
   };
   return (
     <>

@@ -4,7 +4,7 @@ import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { send } from '../finding/finding.query.ts';
 import { readable } from '../finding/finding-line.tsx';
-import { seenWords, tradeWords, urgencyWords } from '../strings/finding.ts';
+import { seenWords, tradeWords, urgencyWords } from '../strings/finding-codes.ts';
 import { form } from '../strings/form.ts';
 import { reasonWords, strings } from '../strings/survey-visit.ts';
 import { formatDay, readersToday } from '../ui/calendar.ts';

@@ -1,6 +1,6 @@
 /** Whatever is to be written of one place: that it is sound, that something is not right, what was measured, what could not be seen. */
 import { useState } from 'react';
-import { hazardWords, tradeWords, urgencyWords } from '../strings/finding.ts';
+import { hazardWords, tradeWords, urgencyWords } from '../strings/finding-codes.ts';
 import { form } from '../strings/form.ts';
 import { measureWords, reasonWords, strings } from '../strings/survey-visit.ts';
 import { LineChoice, LineForm, LineText } from './line-form.tsx';

@@ -3,8 +3,8 @@ import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useOnceKey } from '../item/use-once-key.ts';
 import { useMay } from '../organisation/may.ts';
 import { strings } from '../strings/survey-visit.ts';
-import { boxFaults } from '../ui/box-faults.ts';
 import { formatDay, formatInstant } from '../ui/calendar.ts';
+import { faultsOrDone } from '../ui/form-faults.ts';
 import { QuickForm } from '../ui/quick-form.tsx';
 import { addAddendum, sealedQuery, type Visit } from './visit.query.ts';
 
@@ -16,16 +16,12 @@ export function Sealed({ visit }: { visit: Visit }) {
   const { data } = useQuery(sealedQuery(visit.id));
   const queries = useQueryClient();
   const once = useOnceKey();
-  const add = async (typed: Readonly<Record<string, string>>) => {
+  const add = (typed: Readonly<Record<string, string>>) => {
     const body = { name: typed.name ?? '', words: typed.words ?? '', reason: typed.reason ?? '' };
-    try {
+    return faultsOrDone(async () => {
       await addAddendum(visit.id, body, once(body));
       await queries.invalidateQueries({ queryKey: ['visit', visit.id] });
-      return null;
-    } catch (error) {
-      const { at, others } = boxFaults(error);
-      return [...Object.entries(at).map(([key, words]) => ({ at: key, words })), ...others.map((words) => ({ words }))];
-    }
+    });
   };
   const copy = data && `data:application/json;charset=utf-8,${encodeURIComponent(JSON.stringify(data, null, 2))}`;
   return (

@@ -1,7 +1,9 @@
 /** A visit at the desk: place by place, what is open there and what is to be written, until it is complete and sealed. */
+
 import { isStatus } from '@garboard/client/api-problem.ts';
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
+import { readAnew } from '../api/read-anew.ts';
 import { whyItFailed } from '../api/why-it-failed.ts';
 import { NotHere } from '../frame/not-here.tsx';
 import { useOnceKey } from '../item/use-once-key.ts';
@@ -68,7 +70,7 @@ function Left({ visit, version, walk }: { visit: Visit; version: string; walk: W
   const once = useOnceKey();
   const completing = useMutation({
     mutationFn: () => completeVisit(visit.id, version, readersToday(), once([visit.id, version])),
-    onSuccess: () => queries.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' }),
+    onSuccess: () => readAnew(queries),
   });
   const [missing] = walk.unanswered;
   const places = [...new Set(walk.unanswered.map(({ zone }) => zone))];

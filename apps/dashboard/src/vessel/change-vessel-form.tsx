@@ -1,4 +1,5 @@
 /** Keeps what is typed; where somebody else was quicker, shows theirs beside it before anything is written over. */
+
 import { ApiProblem, isStatus } from '@garboard/client/api-problem.ts';
 import { answer } from '@garboard/client/client.ts';
 import type { components } from '@garboard/client/generated/api.d.ts';
@@ -6,6 +7,7 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useNavigate } from '@tanstack/react-router';
 import { type FormEvent, useState } from 'react';
 import { api } from '../api/client.ts';
+import { readAnew } from '../api/read-anew.ts';
 import { whyItFailed } from '../api/why-it-failed.ts';
 import type { Scheme } from '../rule/rule.query.ts';
 import { strings } from '../strings/change-vessel.ts';
@@ -78,7 +80,6 @@ export function ChangeVesselForm({ vessel, version, schemes }: Props) {
 function useChanging(vesselId: string, version: string, onRefused: (error: Error) => void) {
   const queries = useQueryClient();
   const navigate = useNavigate();
-  const others = { predicate: ({ queryKey }: { queryKey: readonly unknown[] }) => queryKey[0] !== 'session' };
   return useMutation({
     mutationFn: (body: components['schemas']['VesselChange']) =>
       answer(
@@ -88,11 +89,11 @@ function useChanging(vesselId: string, version: string, onRefused: (error: Error
         }),
       ),
     onError: async (error) => {
-      if (isStatus(error, 412)) await queries.invalidateQueries(others);
+      if (isStatus(error, 412)) await readAnew(queries);
       onRefused(error);
     },
     onSuccess: async () => {
-      await queries.invalidateQueries(others);
+      await readAnew(queries);
       await navigate({ to: '/vessels/$vesselId', params: { vesselId } });
     },
   });

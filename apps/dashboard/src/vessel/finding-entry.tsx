@@ -3,7 +3,7 @@ import { Link } from '@tanstack/react-router';
 import type { Finding } from '../finding/finding.query.ts';
 import { readable } from '../finding/finding-line.tsx';
 import { Urgency } from '../finding/urgency.tsx';
-import { tradeWords } from '../strings/finding.ts';
+import { tradeWords } from '../strings/finding-codes.ts';
 import { nameOfZone } from '../strings/zones.ts';
 import { Day } from '../ui/day.tsx';
 

@@ -5,6 +5,7 @@ import type { components } from '@garboard/client/generated/api.d.ts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import { api } from '../api/client.ts';
+import { readAnew } from '../api/read-anew.ts';
 import { useOnceKey } from '../item/use-once-key.ts';
 import type { Ticked } from './thing-draft.ts';
 
@@ -25,7 +26,7 @@ export function useEntering(on: { entered: (vessel: Vessel) => void; refused: (e
     },
     onError: on.refused,
     onSuccess: on.entered,
-    onSettled: () => void queries.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' }),
+    onSettled: () => void readAnew(queries),
   });
   return { send: mutation.mutate, sending: mutation.isPending, entered };
 }

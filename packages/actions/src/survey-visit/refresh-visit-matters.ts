@@ -4,12 +4,13 @@ import { loadMatterIds, type Matter, putMatters } from '@garboard/db/finding/mat
 import type { Scoped } from '@garboard/db/scope.ts';
 import { loadUnlifted } from '@garboard/db/survey-visit/limitations.ts';
 import { loadOpenReferrals } from '@garboard/db/survey-visit/referrals.ts';
-import { matterOfLimitation, matterOfReferral, nextOf } from '@garboard/domain/survey-visit/matters.ts';
+import { nextAfter } from '@garboard/domain/finding/due-of-finding.ts';
+import { matterOfLimitation, matterOfReferral } from '@garboard/domain/survey-visit/matters.ts';
 
 export async function refreshVisitMatters(tx: Scoped, organisationId: string, vesselId: string): Promise<void> {
   const calendar = await loadCalendar(tx, vesselId);
   const limitations = (await loadUnlifted(tx, vesselId)).flatMap((record): Matter[] => {
-    const said = matterOfLimitation(record, nextOf(calendar.visits, record.imposedOn));
+    const said = matterOfLimitation(record, nextAfter(calendar.visits, record.imposedOn));
     return said ? [{ id: record.id, vesselId, ...said }] : [];
   });
   const referrals = (await loadOpenReferrals(tx, vesselId)).flatMap((record): Matter[] => {

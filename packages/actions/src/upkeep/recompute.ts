@@ -1,6 +1,7 @@
 /**
- * Works every stored obligation out again from the facts, and reads every finding from its entries, and reckons its days a second time in another way. On a
- * sound database nothing differs: what a change of an own rule has not come to yet is worked through first.
+ * Works every stored obligation out again from the facts and reckons its days a second time in another way, and reads
+ * every finding from its entries. On a sound database nothing differs: what a change of an own rule has not come to
+ * yet is worked through first.
  */
 import { countDifferences, rebuildDayCounts } from '@garboard/db/due-list/check-counts.ts';
 import type { Db } from '@garboard/db/pool.ts';
@@ -15,7 +16,7 @@ export type Recomputed = {
   readonly vessels: number;
   /** Obligations that differed from what the facts say. They are right now. */
   readonly obligations: number;
-  /** Findings that differed from their entries, or what they want from the findings. They are right now. */
+  /** Findings that differed from their entries, or in what they want of whom. They are right now. */
   readonly findings: number;
   /** Days whose count differed. They are right now. */
   readonly days: number;

@@ -1,5 +1,5 @@
 /** What waits for somebody besides obligations. Derived: written with what it follows from. */
-import { addDays, formatDay, parseDay } from '@garboard/domain/calendar/day.ts';
+import { addDays, dayOfText, formatDay } from '@garboard/domain/calendar/day.ts';
 import type { MatterSaid, MatterSource } from '@garboard/domain/finding/matter.ts';
 import { NO_DATE } from '../item/obligation-record.ts';
 import type { Scoped } from '../scope.ts';
@@ -53,11 +53,7 @@ function columnsOf(organisationId: string, { on, vesselId, ...matter }: Matter) 
 /** `infinity` where there is no date. */
 export const dueFromOf = (on: string | null): string => (on === null ? NO_DATE : daysBefore(on, LEAD_DAYS));
 
-function daysBefore(text: string, days: number): string {
-  const day = parseDay(text);
-  if (day === null) throw new Error(`no day: ${text}`);
-  return formatDay(addDays(day, -days));
-}
+const daysBefore = (text: string, days: number): string => formatDay(addDays(dayOfText(text), -days));
 
 export async function loadMatterIds(tx: Scoped, vesselId: string, sources: readonly MatterSource[]): Promise<string[]> {
   const rows = await tx

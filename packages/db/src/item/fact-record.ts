@@ -3,7 +3,7 @@ import { type Day, parseDay } from '@garboard/domain/calendar/day.ts';
 import { parseRecordedDate } from '@garboard/domain/calendar/recorded-date.ts';
 import type { DoneBy, Evidence, Fact, FactKind, Outcome, TestKind } from '@garboard/domain/item/fact.ts';
 import type { Insertable, Selectable } from 'kysely';
-import type { FactTable } from '../schema.ts';
+import type { FactTable } from './tables.ts';
 
 export type FactRecord = {
   readonly id: string;

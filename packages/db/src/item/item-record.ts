@@ -1,6 +1,6 @@
 /** An item's row as everybody past this folder sees it. */
 import type { Selectable } from 'kysely';
-import type { ItemTable } from '../schema.ts';
+import type { ItemTable } from './tables.ts';
 
 export type ItemParticulars = {
   readonly label: string;

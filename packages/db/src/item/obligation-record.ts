@@ -1,10 +1,10 @@
 /** An obligation's row and the value it stands for. Days are ISO text in the row, integers in the value. */
-import { addDays, type Day, formatDay, parseDay } from '@garboard/domain/calendar/day.ts';
+import { addDays, type Day, dayOfText, formatDay } from '@garboard/domain/calendar/day.ts';
 import type { CountedLimit, DueOutcome, Explanation, Obligation, Suspended } from '@garboard/domain/item/obligation.ts';
 import type { ActionKind } from '@garboard/domain/rule/rule.ts';
 import type { SchemeId, Weight } from '@garboard/domain/rule/scheme.ts';
 import type { Insertable, Selectable } from 'kysely';
-import type { ObligationTable } from '../schema.ts';
+import type { ObligationTable } from './tables.ts';
 
 /** Stands in both date columns where there is no date to go by; sorts after every day. */
 export const NO_DATE = 'infinity';
@@ -66,7 +66,7 @@ function toMultirange(spans: readonly Suspended[]): string {
 const optional = (day: Day | undefined) => (day === undefined ? null : formatDay(day));
 
 export function toObligation(row: Selectable<ObligationTable>): Obligation {
-  const explanation = mapDays(row.explanation as Explained<string>, dayIn);
+  const explanation = mapDays(row.explanation as Explained<string>, dayOfText);
   return {
     ruleId: row.rule_id,
     duty: row.duty,
@@ -82,15 +82,15 @@ function toOutcome(row: Selectable<ObligationTable>, { missing }: Explanation): 
   if (row.overdue_after === NO_DATE) return { kind: 'undated', missing };
   return {
     kind: 'dated',
-    dueFrom: dayIn(row.due_from),
-    dueOn: dayIn(row.due_on),
-    overdueAfter: dayIn(row.overdue_after),
-    ...(row.expires_on && { expiresOn: dayIn(row.expires_on) }),
-    ...(row.replace_by && { replaceBy: dayIn(row.replace_by) }),
-    ...(row.latest_permitted_on && { latestPermittedOn: dayIn(row.latest_permitted_on) }),
+    dueFrom: dayOfText(row.due_from),
+    dueOn: dayOfText(row.due_on),
+    overdueAfter: dayOfText(row.overdue_after),
+    ...(row.expires_on && { expiresOn: dayOfText(row.expires_on) }),
+    ...(row.replace_by && { replaceBy: dayOfText(row.replace_by) }),
+    ...(row.latest_permitted_on && { latestPermittedOn: dayOfText(row.latest_permitted_on) }),
     windows: (row.windows as { opens: string; closes: string }[]).map(({ opens, closes }) => ({
-      opens: dayIn(opens),
-      closes: dayIn(closes),
+      opens: dayOfText(opens),
+      closes: dayOfText(closes),
     })),
   };
 }
@@ -115,10 +115,4 @@ function mapDays<From, To>(explained: Explained<From>, change: (on: From) => To)
       suspended: suspended.map(({ from, until, ...span }) => ({ ...span, from: change(from), until: day(until) })),
     }),
   };
-}
-
-function dayIn(text: string): Day {
-  const day = parseDay(text);
-  if (day === null) throw new Error(`obligation: no day ${text}`);
-  return day;
 }

@@ -1,9 +1,9 @@
 /** Stored obligations: read with an item, replaced when facts change. */
 import type { Obligation } from '@garboard/domain/item/obligation.ts';
 import { type Insertable, type Selectable, sql } from 'kysely';
-import type { ObligationTable } from '../schema.ts';
 import type { Scoped } from '../scope.ts';
 import { toObligation } from './obligation-record.ts';
+import type { ObligationTable } from './tables.ts';
 
 export type ObligationRow = Selectable<ObligationTable>;
 export type ObligationKey = Pick<ObligationRow, 'item_id' | 'rule_id' | 'duty'>;

@@ -3,7 +3,7 @@ import { type Day, parseDay } from '@garboard/domain/calendar/day.ts';
 import type { Override, OverrideWeight } from '@garboard/domain/rule/override.ts';
 import type { PeriodText } from '@garboard/domain/rule/rule.ts';
 import type { Insertable, Selectable } from 'kysely';
-import type { OverrideTable } from '../schema.ts';
+import type { OverrideTable } from './tables.ts';
 
 export type OverrideEnding = {
   readonly on: string;

@@ -3,7 +3,7 @@ import { parseDay } from '@garboard/domain/calendar/day.ts';
 import type { OwnRuleDefinition, OwnRuleGrounds, OwnRuleVersion } from '@garboard/domain/rule/own-rule.ts';
 import { ownRuleAsRule } from '@garboard/domain/rule/own-rule-as-rule.ts';
 import type { Insertable, Selectable } from 'kysely';
-import type { OwnRuleVersionTable } from '../schema.ts';
+import type { OwnRuleVersionTable } from './tables.ts';
 
 export type OwnRuleVersionRecord = OwnRuleGrounds & {
   readonly number: number;

@@ -2,8 +2,8 @@
 import type { OwnRuleTouch } from '@garboard/domain/rule/own-rule-touch.ts';
 import type { SchemeId } from '@garboard/domain/rule/scheme.ts';
 import { type Selectable, sql } from 'kysely';
-import type { RuleChangeTable } from '../schema.ts';
 import type { Scoped } from '../scope.ts';
+import type { RuleChangeTable } from './tables.ts';
 
 export type RuleChangeCursor = { readonly vesselId: string; readonly itemId: string | null };
 

@@ -1,8 +1,8 @@
 /** Views kept under a name: one statement a question. Somebody sees their own and everybody's. */
 import { type Selectable, sql } from 'kysely';
 import { type Page, pageOf } from '../page.ts';
-import type { SavedViewTable } from '../schema.ts';
 import type { Scoped } from '../scope.ts';
+import type { SavedViewTable } from './tables.ts';
 
 export type SavedViewRecord = {
   readonly id: string;

@@ -1,9 +1,9 @@
 /** A vessel's limitations and referrals as they stood on a day, or as they were known then. */
 import { formatDay } from '@garboard/domain/calendar/day.ts';
-import type { Calendar } from '@garboard/domain/finding/due-of-finding.ts';
+import { type Calendar, nextAfter } from '@garboard/domain/finding/due-of-finding.ts';
 import type { MatterSaid } from '@garboard/domain/finding/matter.ts';
 import type { Cut } from '@garboard/domain/item/work-out-obligations.ts';
-import { matterOfLimitation, matterOfReferral, nextOf } from '@garboard/domain/survey-visit/matters.ts';
+import { matterOfLimitation, matterOfReferral } from '@garboard/domain/survey-visit/matters.ts';
 import { type RawBuilder, sql } from 'kysely';
 import type { MatterEntry } from '../due-list/due-entry.ts';
 import { dueFromOf } from '../finding/matters.ts';
@@ -23,7 +23,7 @@ export async function workOutVisitMatters(
   const referrals = await rows<ReferralRow>(tx, referralsOn(vessel.id, day, instant));
   return [
     ...limitations.flatMap(({ id, ...row }) =>
-      toEntry(id, matterOfLimitation(row, nextOf(calendar.visits, row.imposedOn))),
+      toEntry(id, matterOfLimitation(row, nextAfter(calendar.visits, row.imposedOn))),
     ),
     ...referrals.flatMap(({ id, ...row }) => toEntry(id, matterOfReferral(row))),
   ];

@@ -3,9 +3,9 @@ import { parseDay } from '@garboard/domain/calendar/day.ts';
 import type { VesselEvent, VesselEventKind } from '@garboard/domain/vessel/situation.ts';
 import { type Selectable, sql } from 'kysely';
 import { type Page, pageOf } from '../page.ts';
-import type { VesselEventTable } from '../schema.ts';
 import type { Scoped } from '../scope.ts';
 import type { DatedKey } from './situations.ts';
+import type { VesselEventTable } from './tables.ts';
 
 export type VesselEventRecord = {
   readonly id: string;

@@ -3,8 +3,8 @@ import { parseDay } from '@garboard/domain/calendar/day.ts';
 import type { Place, Situation, Use } from '@garboard/domain/vessel/situation.ts';
 import { type Selectable, sql } from 'kysely';
 import { type Page, pageOf } from '../page.ts';
-import type { SituationTable } from '../schema.ts';
 import type { Scoped } from '../scope.ts';
+import type { SituationTable } from './tables.ts';
 
 export type SituationRecord = {
   readonly id: string;

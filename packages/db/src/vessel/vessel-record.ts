@@ -1,7 +1,7 @@
 /** A vessel's row as everybody past this folder sees it. */
 import type { SchemeId } from '@garboard/domain/rule/scheme.ts';
 import type { Insertable, Selectable } from 'kysely';
-import type { VesselTable } from '../schema.ts';
+import type { VesselTable } from './tables.ts';
 
 export type Identifiers = {
   readonly hin?: string | undefined;

@@ -57,6 +57,13 @@ export function parseDay(text: string): Day | null {
   return dayOfMonth > 28 && day >= dayOf(year, month + 1, 1) ? null : day;
 }
 
+/** Reads a day that has been checked already; throws where it is none. */
+export function dayOfText(text: string): Day {
+  const day = parseDay(text);
+  if (day === null) throw new Error(`no day: ${text}`);
+  return day;
+}
+
 /** The number that the digits of `text` from one place up to another make; -1 where something else stands there. */
 export function digitsIn(text: string, from: number, to: number): number {
   let number = 0;

@@ -2,10 +2,14 @@
  * The day by which an open finding wants somebody, and why that day. House convention, no source: the days of
  * each urgency are the organisation's own figures; a rule's or an authority's own limit comes before them.
  */
-import { addDays, type Day, dateOfDay, dayOf, formatDay, parseDay } from '../calendar/day.ts';
+import { addDays, type Day, dateOfDay, dayOf, dayOfText, formatDay } from '../calendar/day.ts';
 import type { IsoDay } from './entry.ts';
 import type { Finding } from './finding.ts';
 import { isOpen } from './next-state.ts';
+
+/** The first of the days after `since`. */
+export const nextAfter = (days: readonly IsoDay[], since: IsoDay): IsoDay | null =>
+  days.filter((day) => day > since).toSorted()[0] ?? null;
 
 /** `MM-DD` to `MM-DD`; `null` where the organisation has said nothing of a season. */
 export type Season = { readonly from: string; readonly to: string } | null;
@@ -66,13 +70,13 @@ function byUrgency({ urgency, urgentBy, urgencySince }: Finding, calendar: Calen
 }
 
 function atNext(days: readonly IsoDay[], since: IsoDay, because: string): DueOfFinding | null {
-  const next = days.filter((day) => day > since).toSorted()[0];
-  return next === undefined ? null : dated(next, because);
+  const next = nextAfter(days, since);
+  return next === null ? null : dated(next, because);
 }
 
 function atSeasonsEnd(since: IsoDay, season: Season): DueOfFinding {
   if (!season) return { kind: 'undated', because: 'By the season’s end; the organisation has not said when that is.' };
-  return dated(formatDay(nextOf(season.to, dayOfIso(since))), 'The season’s end.');
+  return dated(formatDay(nextOf(season.to, dayOfText(since))), 'The season’s end.');
 }
 
 /** The first such day of a year that is not before `since`. 29 February is the last of February where there is none. */
@@ -83,13 +87,7 @@ function nextOf(monthDay: string, since: Day): Day {
   return inYear(year) >= since ? inYear(year) : inYear(year + 1);
 }
 
-const after = (day: IsoDay, days: number): IsoDay => formatDay(addDays(dayOfIso(day), days));
-
-function dayOfIso(text: IsoDay): Day {
-  const day = parseDay(text);
-  if (day === null) throw new Error(`no day: ${text}`);
-  return day;
-}
+const after = (day: IsoDay, days: number): IsoDay => formatDay(addDays(dayOfText(day), days));
 
 const dated = (on: IsoDay, because: string, source: 'finding' | 'deferral' = 'finding'): DueOfFinding => ({
   kind: 'dated',

@@ -9,10 +9,6 @@ export type Limitation = {
   readonly liftedOn: string | null;
 };
 
-/** The first of the days after `since`. */
-export const nextOf = (days: readonly string[], since: string): string | null =>
-  days.filter((day) => day > since).toSorted()[0] ?? null;
-
 /** `nextVisit`: the next planned visit, where one is planned. Lifting it needs somebody who looks. */
 export function matterOfLimitation(limitation: Limitation, nextVisit: string | null): MatterSaid | null {
   if (limitation.liftedOn !== null) return null;

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { nextAfter } from '../finding/due-of-finding.ts';
 import { checkOn } from './instrument.ts';
-import { matterOfLimitation, matterOfReferral, nextOf } from './matters.ts';
+import { matterOfLimitation, matterOfReferral } from './matters.ts';
 import { unanswered, type VisitState } from './unanswered.ts';
 import { CRAFT, routeOf, ZONES } from './zones.ts';
 
@@ -70,7 +71,7 @@ describe('what a visit leaves to be done', () => {
   const limitation = { zone: 'deck', what: 'Under the teak', trade: null, imposedOn: '2026-05-01', liftedOn: null };
 
   it('waits for the next planned visit after the day it was said, or has no date', () => {
-    expect(nextOf(['2027-01-01', '2026-05-01', '2026-09-01'], '2026-05-01')).toBe('2026-09-01');
+    expect(nextAfter(['2027-01-01', '2026-05-01', '2026-09-01'], '2026-05-01')).toBe('2026-09-01');
     expect(matterOfLimitation(limitation, '2026-09-01')).toMatchObject({ on: '2026-09-01', source: 'limitation' });
     expect(matterOfLimitation(limitation, null)?.on).toBeNull();
   });

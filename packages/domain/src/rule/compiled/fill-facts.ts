@@ -1,5 +1,5 @@
 /** An item's facts in columns: words as codes, texts as days. */
-import { type Day, parseDay } from '../../calendar/day.ts';
+import { type Day, dayOfText } from '../../calendar/day.ts';
 import { firstDayOf, lastDayFrom } from '../../calendar/recorded-date.ts';
 import { actCode, capacityCode, factCode, NO_DAY, NONE, outcomeCode, testCode } from './codes.ts';
 import type { StoredFact } from './fill-columns.ts';
@@ -44,7 +44,7 @@ export function inOrderOfDay() {
 
 /** The same as `dayOfFact`. */
 function placeInTime({ fact, on, readOn }: StoredFact, first: Day): number {
-  if (readOn !== null && (fact === 'printed_expiry' || fact === 'manufactured')) return dayIn(readOn);
+  if (readOn !== null && (fact === 'printed_expiry' || fact === 'manufactured')) return dayOfText(readOn);
   return fact === 'printed_expiry' ? lastDayFrom(first, on) : first;
 }
 
@@ -69,8 +69,8 @@ function fillFact(at: number, from: number, ordered: Ordered, { facts }: ItemCol
   facts.first[row] = first;
   facts.last[row] = lastDayFrom(first, stored.on);
   facts.day[row] = ordered.days[at] as number;
-  facts.until[row] = stored.until === null ? NO_DAY : dayIn(stored.until);
-  facts.readOn[row] = stored.readOn === null ? NO_DAY : dayIn(stored.readOn);
+  facts.until[row] = stored.until === null ? NO_DAY : dayOfText(stored.until);
+  facts.readOn[row] = stored.readOn === null ? NO_DAY : dayOfText(stored.readOn);
   facts.hours[row] = stored.hours ?? Number.NaN;
   facts.recordedAt[row] = stored.recordedAt;
   facts.retracts[row] = stored.retracts ? 1 : 0;
@@ -86,11 +86,5 @@ function rowOf(id: string, from: number, { facts, count }: Ordered): number {
 function firstIn(text: string): Day {
   const day = firstDayOf(text);
   if (day === null) throw new Error(`no date: ${text}`);
-  return day;
-}
-
-function dayIn(text: string): Day {
-  const day = parseDay(text);
-  if (day === null) throw new Error(`no day: ${text}`);
   return day;
 }
