@@ -8,12 +8,19 @@ export async function servedDocument(): Promise<string> {
   return response.text();
 }
 
-/** The document is read off the routes' declarations; whoever touches the database here is mistaken. */
+/** The document is read off the routes' declarations; whoever touches the database or the store of files here is mistaken. */
 function withoutDatabase(): Deps {
-  const pools = new Proxy({} as Deps['pools'], {
-    get(_, name) {
-      throw new Error(`the document was about to ask the database (${String(name)})`);
-    },
-  });
-  return { pools, now: () => new Date(0), log: () => undefined, version: VERSION };
+  const untouched = <T extends object>() =>
+    new Proxy({} as T, {
+      get(_, name) {
+        throw new Error(`the document was about to ask for ${String(name)}`);
+      },
+    });
+  return {
+    pools: untouched<Deps['pools']>(),
+    files: untouched<Deps['files']>(),
+    now: () => new Date(0),
+    log: () => undefined,
+    version: VERSION,
+  };
 }

@@ -33,6 +33,7 @@ export default defineConfig({
           name: 'database',
           include: tests(
             'packages/db/src',
+            'packages/blobs/src',
             'packages/actions/src',
             'apps/{api,scheduler,host}/src',
             'seed/src',

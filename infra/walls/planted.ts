@@ -31,6 +31,8 @@ export const PLANTED: readonly Planted[] = [
   planted('wall-of-actions-tests', 'packages/actions/src/reach.test.ts', '../../../apps/api/src/app.ts'),
   planted('wall-of-accounts', 'packages/accounts/src/knows-tenants.ts', '../../db/src/pool.ts'),
   planted('wall-of-accounts-tests', 'packages/accounts/src/reach.test.ts', '../../db/src/pool.ts'),
+  planted('wall-of-blobs', 'packages/blobs/src/knows-tables.ts', '../../db/src/pool.ts'),
+  planted('wall-of-blobs-tests', 'packages/blobs/src/reach.test.ts', '../../db/src/pool.ts'),
   planted('wall-of-embedded', 'packages/embedded/src/knows-tables.ts', '../../db/src/pool.ts'),
   planted('wall-of-embedded-tests', 'packages/embedded/src/reach.test.ts', '../../db/src/pool.ts'),
   planted('wall-of-api', 'apps/api/src/starts.ts', '../../host/src/main.ts'),

@@ -110,6 +110,51 @@ create policy whole_fleet on day_count as restrictive
   using (current_setting('app.vessels'::text) = 'all'::text);
 grant delete, insert, select, update on day_count to garboard_app;
 
+create table evidence (
+  organisation_id uuid not null,
+  id uuid not null,
+  vessel_id uuid not null,
+  visit_id uuid,
+  zone text,
+  point text,
+  words text,
+  taken_on date not null,
+  sha256 bytea not null,
+  media_type text not null,
+  bytes integer not null,
+  width_px integer,
+  height_px integer,
+  recorded_by text not null,
+  recorded_at timestamp with time zone not null,
+  constraint evidence_pkey PRIMARY KEY (organisation_id, id),
+  constraint evidence_organisation_id_vessel_id_fkey FOREIGN KEY (organisation_id, vessel_id) REFERENCES vessel(organisation_id, id),
+  constraint evidence_organisation_id_visit_id_fkey FOREIGN KEY (organisation_id, visit_id) REFERENCES survey_visit(organisation_id, id),
+  constraint evidence_bytes_check CHECK ((bytes > 0)),
+  constraint evidence_check CHECK (((width_px IS NULL) = (height_px IS NULL))),
+  constraint evidence_check1 CHECK (((point IS NULL) OR (zone IS NOT NULL))),
+  constraint evidence_sha256_check CHECK ((length(sha256) = 32))
+);
+CREATE INDEX evidence_by_hash ON public.evidence USING btree (organisation_id, sha256);
+CREATE INDEX evidence_of_vessel ON public.evidence USING btree (organisation_id, vessel_id, taken_on DESC, id DESC);
+CREATE INDEX evidence_of_visit ON public.evidence USING btree (organisation_id, visit_id, id) WHERE (visit_id IS NOT NULL);
+alter table evidence enable row level security;
+alter table evidence force row level security;
+create policy own_organisation on evidence
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on evidence as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
+grant insert, select on evidence to garboard_app;
+
 create table fact (
   organisation_id uuid not null,
   id uuid not null,
@@ -1073,6 +1118,73 @@ CASE
     ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
 END;
 grant insert, select, update on survey_visit to garboard_app;
+
+create table upload (
+  organisation_id uuid not null,
+  id uuid not null,
+  vessel_id uuid not null,
+  said jsonb not null,
+  sha256 bytea not null,
+  bytes integer not null,
+  received integer not null default 0,
+  evidence_id uuid,
+  refused text,
+  created_by text not null,
+  created_at timestamp with time zone not null,
+  version integer not null default 1,
+  constraint upload_pkey PRIMARY KEY (organisation_id, id),
+  constraint upload_organisation_id_evidence_id_fkey FOREIGN KEY (organisation_id, evidence_id) REFERENCES evidence(organisation_id, id),
+  constraint upload_organisation_id_vessel_id_fkey FOREIGN KEY (organisation_id, vessel_id) REFERENCES vessel(organisation_id, id),
+  constraint upload_bytes_check CHECK ((bytes > 0)),
+  constraint upload_check CHECK (((received >= 0) AND (received <= bytes))),
+  constraint upload_check1 CHECK (((evidence_id IS NULL) OR (refused IS NULL))),
+  constraint upload_sha256_check CHECK ((length(sha256) = 32))
+);
+CREATE INDEX upload_by_age ON public.upload USING btree (organisation_id, created_at);
+alter table upload enable row level security;
+alter table upload force row level security;
+create policy own_organisation on upload
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on upload as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
+grant delete, insert, select, update on upload to garboard_app;
+
+create table upload_piece (
+  organisation_id uuid not null,
+  upload_id uuid not null,
+  vessel_id uuid not null,
+  from_byte integer not null,
+  body bytea not null,
+  constraint upload_piece_pkey PRIMARY KEY (organisation_id, upload_id, from_byte),
+  constraint upload_piece_organisation_id_upload_id_fkey FOREIGN KEY (organisation_id, upload_id) REFERENCES upload(organisation_id, id) ON DELETE CASCADE
+);
+alter table upload_piece enable row level security;
+alter table upload_piece force row level security;
+create policy own_organisation on upload_piece
+  using (organisation_id = (current_setting('app.organisation'::text))::uuid)
+  with check (organisation_id = (current_setting('app.organisation'::text))::uuid);
+create policy own_vessels on upload_piece as restrictive
+  using
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END
+  with check
+CASE
+    WHEN (( SELECT current_setting('app.vessels'::text) AS current_setting) = 'all'::text) THEN true
+    ELSE (vessel_id = ANY (( SELECT (NULLIF(current_setting('app.vessels'::text), 'all'::text))::uuid[] AS "nullif")::uuid[]))
+END;
+grant delete, insert, select on upload_piece to garboard_app;
 
 create table vessel (
   organisation_id uuid not null,

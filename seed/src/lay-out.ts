@@ -4,13 +4,16 @@ import { recordFact } from '@garboard/actions/item/record-fact.ts';
 import { createVessel } from '@garboard/actions/vessel/create-vessel.ts';
 import { recordEvent } from '@garboard/actions/vessel/record-event.ts';
 import { recordSituation } from '@garboard/actions/vessel/record-situation.ts';
+import type { Files } from '@garboard/blobs/files.ts';
 import type { Db } from '@garboard/db/pool.ts';
 import type { Day } from '@garboard/domain/calendar/day.ts';
 import { type At, officeHours, wanted } from './office.ts';
 import type { FactPlan, ItemPlan, VesselPlan } from './plan.ts';
 import { layOutSurvey } from './visits/lay-out-survey.ts';
 
-export async function layOutVessel(db: Db, organisationId: string, plan: VesselPlan): Promise<void> {
+type Where = { readonly db: Db; readonly files: Files; readonly organisationId: string };
+
+export async function layOutVessel({ db, files, organisationId }: Where, plan: VesselPlan): Promise<void> {
   const at = officeHours(db, organisationId);
   const vessel = wanted(await createVessel(at(plan.enteredOn), plan.particulars));
   for (const { learnedOn, ...situation } of plan.situations) {
@@ -20,7 +23,7 @@ export async function layOutVessel(db: Db, organisationId: string, plan: VesselP
     wanted(await recordEvent(at(learnedOn), { ...event, vesselId: vessel.id }));
   }
   for (const item of plan.items) await layOutItem(at, plan.enteredOn, vessel.id, item);
-  if (plan.survey) await layOutSurvey(officeHours(db, organisationId), vessel.id, plan.survey);
+  if (plan.survey) await layOutSurvey(officeHours(db, organisationId), { files, vesselId: vessel.id }, plan.survey);
 }
 
 async function layOutItem(at: At, enteredOn: Day, vesselId: string, { facts, ...item }: ItemPlan): Promise<void> {

@@ -10,6 +10,7 @@ import { STATES } from '@garboard/domain/finding/next-state.ts';
 import { pools } from '@garboard/tests/support/database.ts';
 import { reportFigure, size } from '@garboard/tests/support/long.ts';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { files } from '../../tests/src/support/files.ts';
 import { DEMO_ORGANISATIONS, seedFleets } from './seed-fleets.ts';
 import { comparable, readBack } from './testing/read-back.ts';
 
@@ -20,7 +21,7 @@ async function layOut(now: Date) {
   const suffix = ` ${randomBytes(4).toString('hex')}`;
   const lines: string[] = [];
   const start = performance.now();
-  await seedFleets(pools, now, (line) => lines.push(line), suffix);
+  await seedFleets({ pools, files }, now, (line) => lines.push(line), suffix);
   const seconds = (performance.now() - start) / 1000;
   const organisations = await Promise.all(
     DEMO_ORGANISATIONS.map((name) => findOrganisationsByName(pools.owner, `${name}${suffix}`)),

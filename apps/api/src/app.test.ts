@@ -6,10 +6,11 @@ import { pools } from '@garboard/tests/support/database.ts';
 import { mintOrganisation } from '@garboard/tests/support/organisation.ts';
 import { accountsForTests } from '@garboard/tests/support/people.ts';
 import { describe, expect, it, onTestFinished } from 'vitest';
+import { files } from '../../../tests/src/support/files.ts';
 import { createApp } from './app.ts';
 import type { LogEntry } from './deps.ts';
 
-const deps = { pools, now: () => new Date(), log: () => {}, version: '1' };
+const deps = { files, pools, now: () => new Date(), log: () => {}, version: '1' };
 
 describe('a fault of ours', () => {
   async function withoutDatabase() {

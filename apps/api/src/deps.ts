@@ -3,6 +3,7 @@
 import type { Accounts } from '@garboard/accounts/open-accounts.ts';
 import type { Outbox } from '@garboard/accounts/outbox.ts';
 import type { Actor } from '@garboard/actions/context.ts';
+import type { Files } from '@garboard/blobs/files.ts';
 import type { Person } from '@garboard/db/organisation/sessions.ts';
 import type { Db } from '@garboard/db/pool.ts';
 import type { Scope } from '@garboard/db/scope.ts';
@@ -30,6 +31,8 @@ export type Contact = { readonly name: string; readonly url: string; readonly em
 
 export type Deps = {
   readonly pools: { readonly app: Db; readonly owner?: Db };
+  /** Where photographs and papers are kept, and who looks at them first. */
+  readonly files: Files;
   now(): Date;
   log(entry: LogEntry): void;
   /** The built dashboard; without it only the API is served. */

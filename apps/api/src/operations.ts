@@ -9,6 +9,12 @@ import { exportAuditRoute } from './audit/export-audit.route.ts';
 import { listAuditRoute } from './audit/list-audit.route.ts';
 import { listDueRoute } from './due-list/list-due.route.ts';
 import { listSamplesRoute } from './due-list/list-samples.route.ts';
+import { addPieceRoute } from './evidence/add-piece.route.ts';
+import { getEvidenceRoute } from './evidence/get-evidence.route.ts';
+import { getUploadRoute } from './evidence/get-upload.route.ts';
+import { listEvidenceRoute } from './evidence/list-evidence.route.ts';
+import { startUploadRoute } from './evidence/start-upload.route.ts';
+import { showEvidenceRoute, takeOriginalRoute } from './evidence/take-file.route.ts';
 import { changeFindingRoute } from './finding/change-finding.route.ts';
 import { enterFindingRoute } from './finding/enter-finding.route.ts';
 import { getFindingRoute } from './finding/get-finding.route.ts';
@@ -140,6 +146,13 @@ export const OPERATIONS = [
   recordFactRoute,
   recordFactsRoute,
   listObligationsRoute,
+  listEvidenceRoute,
+  startUploadRoute,
+  getUploadRoute,
+  addPieceRoute,
+  getEvidenceRoute,
+  showEvidenceRoute,
+  takeOriginalRoute,
   listVisitsRoute,
   startVisitRoute,
   getVisitRoute,

@@ -12,6 +12,8 @@ import { ChangesPage } from './audit/changes-page.tsx';
 import { readChangesSearch } from './audit/changes-search.ts';
 import { DuePage } from './due-list/due-page.tsx';
 import { readDueSearch } from './due-list/due-search.ts';
+import { EvidencePage } from './evidence/evidence-page.tsx';
+import { PicturesPage } from './evidence/pictures-page.tsx';
 import { FindingPage } from './finding/finding-page.tsx';
 import { FindingsPage } from './finding/findings-page.tsx';
 import { readFindingsSearch } from './finding/findings-search.ts';
@@ -85,6 +87,8 @@ const finding = createRoute({
   validateSearch: (raw: Record<string, unknown>): { do?: string } => (typeof raw.do === 'string' ? { do: raw.do } : {}),
   component: FindingPage,
 });
+const evidence = createRoute({ getParentRoute, path: '/evidence/$evidenceId', component: EvidencePage });
+const pictures = createRoute({ getParentRoute, path: '/vessels/$vesselId/photographs', component: PicturesPage });
 const visits = createRoute({ getParentRoute, path: '/visits', component: VisitsPage });
 const visit = createRoute({ getParentRoute, path: '/visits/$visitId', component: VisitPage });
 const newVisit = createRoute({ getParentRoute, path: '/vessels/$vesselId/visit', component: NewVisitPage });
@@ -193,6 +197,8 @@ export const router = createRouter({
     findings,
     finding,
     newFinding,
+    evidence,
+    pictures,
     visits,
     visit,
     newVisit,

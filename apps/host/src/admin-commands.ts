@@ -7,6 +7,7 @@ import {
 } from '@garboard/actions/organisation/administer.ts';
 import { createPerson } from '@garboard/actions/organisation/create-person.ts';
 import type { Failure } from '@garboard/actions/result.ts';
+import type { BlobStore } from '@garboard/blobs/blob-store.ts';
 import {
   findOrganisationsByName,
   listOrganisations,
@@ -22,7 +23,7 @@ import { check } from './check-command.ts';
 const DAY_MS = 86_400_000;
 
 export async function runCommand(
-  pools: Pools,
+  { pools, store }: { readonly pools: Pools; readonly store: BlobStore },
   [command, argument]: readonly string[],
   options: Options,
   now: Date,
@@ -39,7 +40,7 @@ export async function runCommand(
     case 'revoke-api-key':
       return revoke(pools, argument ?? '', now);
     case 'check':
-      return check(pools, options);
+      return check(pools, store, options);
     default:
       return wrong(command ? `there is no command ${command}` : 'which command?');
   }

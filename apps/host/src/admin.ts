@@ -3,6 +3,7 @@ import { parseArgs } from 'node:util';
 import { runCommand } from './admin-commands.ts';
 import { readConfig } from './config.ts';
 import { openDatabase } from './open-database.ts';
+import { openFiles } from './open-files.ts';
 
 const USAGE = `usage: npm run --silent admin -- <command>
   create-organisation NAME [--time-zone ZONE]
@@ -10,7 +11,7 @@ const USAGE = `usage: npm run --silent admin -- <command>
   create-user --organisation NAME --role ROLE --email ADDRESS [--name WORDS]   prints only a one-time link's path
   create-sign-in-link --organisation NAME --email ADDRESS                      prints only the link's path
   revoke-api-key KEY
-  check [--organisation NAME [--kept NUMBER:HASH]]                             works every due date out again, goes along every audit`;
+  check [--organisation NAME [--kept NUMBER:HASH]]                             works every due date out again, goes along every audit, looks for every file`;
 
 try {
   const { values, positionals } = parseArgs({
@@ -30,9 +31,15 @@ try {
     process.stdout.write(`${USAGE}\n`);
     process.exit(0);
   }
-  const database = await openDatabase(readConfig(process.env), () => {});
+  const config = readConfig(process.env);
+  const database = await openDatabase(config, () => {});
   try {
-    const answer = await runCommand(database.pools, positionals, values, new Date());
+    const answer = await runCommand(
+      { pools: database.pools, store: openFiles(config.files) },
+      positionals,
+      values,
+      new Date(),
+    );
     if (answer.ok) process.stdout.write(`${answer.line}\n`);
     else {
       process.stderr.write(`${answer.line}\n${answer.usage ? `${USAGE}\n` : ''}`);

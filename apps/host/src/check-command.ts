@@ -1,13 +1,15 @@
-/** `check`: every due date worked out again, and every audit along its chain. */
+/** `check`: every due date worked out again, every audit along its chain, every file looked for. */
 import { checkAudit } from '@garboard/actions/upkeep/check-audit.ts';
+import { countMissing } from '@garboard/actions/upkeep/look-after-files.ts';
 import { recompute } from '@garboard/actions/upkeep/recompute.ts';
+import type { BlobStore } from '@garboard/blobs/blob-store.ts';
 import type { Head } from '@garboard/db/audit/chain.ts';
 import type { Break } from '@garboard/db/audit/check-chain.ts';
 import { listOrganisations, type OrganisationRecord } from '@garboard/db/organisation/organisations.ts';
 import type { Pools } from '@garboard/db/pool.ts';
 import { type Answer, type Options, wrong } from './admin-answer.ts';
 
-export async function check(pools: Pools, { organisation, kept }: Options): Promise<Answer> {
+export async function check(pools: Pools, store: BlobStore, { organisation, kept }: Options): Promise<Answer> {
   const head = kept === undefined ? undefined : readHead(kept);
   if (head === null) return wrong('--kept must be NUMBER:HASH as an earlier check printed it');
   if (head && organisation === undefined) return wrong('--kept needs --organisation');
@@ -18,7 +20,7 @@ export async function check(pools: Pools, { organisation, kept }: Options): Prom
   const dates = await checkDates(pools, asked);
   const audits = [];
   for (const one of asked) audits.push(await auditLine(pools, one, head));
-  const answers = [...audits, dates];
+  const answers = [...audits, dates, await checkFiles(pools, store, asked)];
   return { ok: answers.every(({ ok }) => ok), line: answers.map(({ line }) => line).join('\n') };
 }
 
@@ -44,6 +46,20 @@ async function checkDates(pools: Pools, organisations: readonly OrganisationReco
   const line = isRepaired ? `${counted}; repaired` : counted;
   if (found.unconfirmed === 0) return { ok: !isRepaired, line };
   return { ok: false, line: `${line}; a second reckoning comes to other dates for ${found.unconfirmed} obligations` };
+}
+
+async function checkFiles(
+  pools: Pools,
+  store: BlobStore,
+  organisations: readonly OrganisationRecord[],
+): Promise<Answer> {
+  const found = { kept: 0, missing: 0 };
+  for (const { id } of organisations) {
+    const one = await countMissing({ db: pools.app, store, organisationId: id });
+    found.kept += one.kept;
+    found.missing += one.missing;
+  }
+  return { ok: found.missing === 0, line: `${found.kept} files, ${found.missing} missing` };
 }
 
 /** The head is printed to be kept elsewhere: who writes the whole tail anew is found by that alone. */

@@ -20,6 +20,7 @@ describe('the settings', () => {
     ['RATE_LIMIT_CREDENTIAL', 'often', 'RATE_LIMIT_CREDENTIAL must be a whole number'],
     ['RATE_LIMIT_ADDRESS', '0', 'both 0, or neither'],
     ['METRICS_TOKEN', 'guess-me', 'METRICS_TOKEN must have at least'],
+    ['S3_BUCKET', 'pictures', 'are set together'],
     ['CORS_ORIGINS', 'https://one.example, *', 'CORS_ORIGINS must be addresses without a path'],
     ['CONTACT_URL', 'https://boats.example', 'CONTACT_NAME, CONTACT_URL and CONTACT_EMAIL go together'],
   ])('are refused in words that name %s when it is %s', (name, value, words) => {
@@ -31,6 +32,14 @@ describe('the settings', () => {
     expect(readConfig({ RATE_LIMIT_CREDENTIAL: '0', RATE_LIMIT_ADDRESS: '0' }).rateLimits).toBeUndefined();
     const CORS_ORIGINS = 'https://one.example, http://two.example:8081';
     expect(readConfig({ CORS_ORIGINS }).corsOrigins).toEqual(['https://one.example', 'http://two.example:8081']);
+  });
+
+  it('keep files in a folder beside the database, or in a bucket, and never in both', () => {
+    const S3 = { S3_ENDPOINT: 'https://s3.example', S3_BUCKET: 'b', S3_ACCESS_KEY_ID: 'k', S3_SECRET_ACCESS_KEY: 's' };
+    expect(readConfig({ DATA_DIR: '/data' }).files).toEqual({ kind: 'folder', dir: '/data/files' });
+    expect(readConfig({ FILES_DIR: '/pictures' }).files).toEqual({ kind: 'folder', dir: '/pictures' });
+    expect(readConfig(S3).files).toMatchObject({ kind: 'bucket', bucket: { region: 'us-east-1', bucket: 'b' } });
+    expect(() => readConfig({ ...S3, FILES_DIR: '/pictures' })).toThrow('cannot both be set');
   });
 
   it('never repeat an address that may carry a password', () => {

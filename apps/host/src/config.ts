@@ -1,6 +1,7 @@
 /** The environment, read in one place and nowhere else. */
 import path from 'node:path';
 import type { Contact, RateLimits } from '@garboard/api/deps.ts';
+import { type FilesPlace, filesOf } from './config-files.ts';
 
 export type Config = {
   readonly port: number;
@@ -8,6 +9,8 @@ export type Config = {
   /** Absent: the program starts its own PostgreSQL in `dataDir`. */
   readonly databaseUrl?: string;
   readonly dataDir: string;
+  /** Where photographs and papers are kept; by default in `dataDir`. */
+  readonly files: FilesPlace;
   readonly logLevel: string;
   /** Demo fleets on the first start. By default only on the program's own PostgreSQL. */
   readonly demo: boolean;
@@ -41,11 +44,13 @@ export function readConfig(env: NodeJS.ProcessEnv): Config {
   if (!LOG_LEVELS.includes(logLevel))
     throw new Error(`LOG_LEVEL must be one of ${LOG_LEVELS.join(', ')}, not "${logLevel}"`);
   if (env.DEMO && !['yes', 'no'].includes(env.DEMO)) throw new Error(`DEMO must be yes or no, not "${env.DEMO}"`);
+  const dataDir = path.resolve(env.DATA_DIR ?? '.data');
   return {
     port,
     host: env.HOST || '127.0.0.1',
     ...(databaseUrl && { databaseUrl }),
-    dataDir: path.resolve(env.DATA_DIR ?? '.data'),
+    dataDir,
+    files: filesOf(env, dataDir),
     logLevel,
     ...contactOf(env),
     demo: env.DEMO ? env.DEMO === 'yes' : databaseUrl === undefined,

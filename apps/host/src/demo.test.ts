@@ -7,6 +7,7 @@ import { DEMO_ORGANISATIONS } from '@garboard/seed/seed-fleets.ts';
 import { freshDatabase } from '@garboard/tests/support/database.ts';
 import { NOW } from '@garboard/tests/support/organisation.ts';
 import { describe, expect, it, onTestFinished } from 'vitest';
+import { files } from '../../../tests/src/support/files.ts';
 import { seedOnFirstStart, signInLinks } from './demo.ts';
 import type { Progress } from './progress.ts';
 
@@ -32,15 +33,15 @@ const brokenOff: Progress = {
 describe('the demo fleets', { timeout: 300_000 }, () => {
   it('are laid out once, anew after a start that was broken off, and never among other organisations', async () => {
     const { pools, names } = await anEmptyDatabase();
-    await expect(seedOnFirstStart(pools, NOW, brokenOff)).rejects.toThrow('broken off');
+    await expect(seedOnFirstStart({ pools, files }, NOW, brokenOff)).rejects.toThrow('broken off');
     const unfinished = await names();
     expect(unfinished.filter((name) => DEMO_ORGANISATIONS.includes(name))).toEqual([]);
 
-    await seedOnFirstStart(pools, NOW, silent);
+    await seedOnFirstStart({ pools, files }, NOW, silent);
     const complete = await names();
     expect(complete.filter((name) => DEMO_ORGANISATIONS.includes(name)).sort()).toEqual([...DEMO_ORGANISATIONS].sort());
 
-    await seedOnFirstStart(pools, NOW, silent);
+    await seedOnFirstStart({ pools, files }, NOW, silent);
     expect(await names()).toEqual(complete);
     const links = await signInLinks(pools, NOW);
     expect(links.map(({ name }) => name).sort()).toEqual([...DEMO_ORGANISATIONS].sort());

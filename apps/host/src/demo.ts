@@ -6,7 +6,7 @@ import { listOwners } from '@garboard/db/organisation/memberships.ts';
 import { listOrganisations, type OrganisationRecord } from '@garboard/db/organisation/organisations.ts';
 import type { Pools } from '@garboard/db/pool.ts';
 import { inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
-import { DEMO_ORGANISATIONS, seedFleets } from '@garboard/seed/seed-fleets.ts';
+import { DEMO_ORGANISATIONS, type Ground, seedFleets } from '@garboard/seed/seed-fleets.ts';
 import { seedPeople } from '@garboard/seed/seed-people.ts';
 import type { Progress } from './progress.ts';
 
@@ -18,21 +18,27 @@ const UNFINISHED = ' (not laid out to the end, ';
 
 /** Only where there is nothing yet but what an earlier start left unfinished. */
 export async function seedOnFirstStart(
-  pools: Pools,
+  ground: Ground,
   now: Date,
   progress: Progress,
   asked?: AbortSignal,
 ): Promise<void> {
-  const there = await listOrganisations(pools.owner);
+  const there = await listOrganisations(ground.pools.owner);
   if (there.some(({ name }) => !name.includes(UNFINISHED))) return;
   await progress.step('Laying out three demo fleets', () =>
-    layOutFleets(pools, now, (line) => progress.say(`  ${line}`), asked),
+    layOutFleets(ground, now, (line) => progress.say(`  ${line}`), asked),
   );
 }
 
-async function layOutFleets(pools: Pools, now: Date, say: (line: string) => void, asked?: AbortSignal): Promise<void> {
+async function layOutFleets(
+  ground: Ground,
+  now: Date,
+  say: (line: string) => void,
+  asked?: AbortSignal,
+): Promise<void> {
+  const { pools } = ground;
   const suffix = `${UNFINISHED}${randomUUID()})`;
-  await seedFleets(pools, now, (line) => say(line.replace(suffix, '')), suffix, asked);
+  await seedFleets(ground, now, (line) => say(line.replace(suffix, '')), suffix, asked);
   const laidOut = (await listOrganisations(pools.owner)).filter(({ name }) => name.endsWith(suffix));
   const renamings = laidOut.map((organisation) => ({ organisation, name: organisation.name.slice(0, -suffix.length) }));
   for (const { organisation, name } of renamings) await seedPeople(pools.owner, organisation, name, now);

@@ -1,6 +1,7 @@
 /** Puts the parts together. The only place that knows them all. */
 import { createApp } from '@garboard/api/app.ts';
 import { openMetrics } from '@garboard/api/health/metrics.ts';
+import { inspect } from '@garboard/blobs/evidence/inspect.ts';
 import type { Pools } from '@garboard/db/pool.ts';
 import { startScheduler } from '@garboard/scheduler/start-scheduler.ts';
 import { pino } from 'pino';
@@ -9,6 +10,7 @@ import type { Config } from './config.ts';
 import { seedOnFirstStart, signInLinks } from './demo.ts';
 import { listen } from './listen.ts';
 import { openDatabase } from './open-database.ts';
+import { openFiles } from './open-files.ts';
 import { nameOf, openPeople } from './people.ts';
 import type { Progress } from './progress.ts';
 import { VERSION } from './version.ts';
@@ -24,18 +26,20 @@ export async function startGarboard(config: Config, progress: Progress, asked: A
   const database = await progress.step(words, () =>
     openDatabase(config, (error) => log.error({ error: error.message }, 'database')),
   );
+  const files = { store: openFiles(config.files), inspect };
   const running = [() => database.close()];
   const stop = async () => {
     for (const part of running.toReversed()) await part();
   };
   try {
-    if (config.demo) await seedOnFirstStart(database.pools, new Date(), progress, asked);
+    if (config.demo) await seedOnFirstStart({ pools: database.pools, files }, new Date(), progress, asked);
     const { app, owner } = database.pools;
     const now = () => new Date();
     const scheduler = await startScheduler({
       url: database.url,
       owner,
       app,
+      store: files.store,
       now,
       log: ({ level, message, ...rest }) => log[level](rest, message),
     });
@@ -48,6 +52,7 @@ export async function startGarboard(config: Config, progress: Progress, asked: A
     const api = createApp({
       ...people,
       pools: database.pools,
+      files,
       now,
       log: (entry) => {
         log.info(entry);

@@ -6,6 +6,7 @@ import { mintOrganisation, NOW } from '@garboard/tests/support/organisation.ts';
 import { anItem, aVessel, state } from '@garboard/tests/support/vessels.ts';
 import { sql } from 'kysely';
 import { describe, expect, it, onTestFinished } from 'vitest';
+import { files } from '../../../tests/src/support/files.ts';
 import type { SchedulerDeps } from './job.ts';
 import { JOBS, startScheduler } from './start-scheduler.ts';
 import { checkAudits } from './upkeep/check-audit.job.ts';
@@ -20,7 +21,13 @@ async function aHost() {
   onTestFinished(() => pools.close());
   await migrate(pools.owner);
   const entries: Entry[] = [];
-  const deps: SchedulerDeps = { url: database.url, ...pools, now: () => NOW, log: (entry) => void entries.push(entry) };
+  const deps: SchedulerDeps = {
+    url: database.url,
+    ...pools,
+    store: files.store,
+    now: () => NOW,
+    log: (entry) => void entries.push(entry),
+  };
   return { pools, deps, entries };
 }
 

@@ -6,6 +6,7 @@ import { workThroughChanges } from './rule/work-through-changes.job.ts';
 import { checkAudits } from './upkeep/check-audit.job.ts';
 import { checkStandings } from './upkeep/check-standings.job.ts';
 import { forgetRunOut } from './upkeep/forget-run-out.job.ts';
+import { lookAfterFiles } from './upkeep/look-after-files.job.ts';
 
 export type Scheduler = {
   stop(): Promise<void>;
@@ -13,7 +14,7 @@ export type Scheduler = {
   lookAtRuleChanges(): void;
 };
 
-export const JOBS: readonly Job[] = [checkAudits, checkStandings, forgetRunOut, workThroughChanges];
+export const JOBS: readonly Job[] = [checkAudits, checkStandings, forgetRunOut, lookAfterFiles, workThroughChanges];
 
 export async function startScheduler(deps: SchedulerDeps): Promise<Scheduler> {
   await installJobs(deps.url, deps.owner);

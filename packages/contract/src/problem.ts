@@ -8,6 +8,7 @@ export const PROBLEM_TYPES = [
   'forbidden',
   'foreign-origin',
   'not-found',
+  'file-missing',
   'method-not-allowed',
   'came-too-slowly',
   'conflict',

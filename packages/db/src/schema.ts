@@ -2,6 +2,7 @@
 import type { Generated } from 'kysely';
 import type { ApiKeyTable, ApiKeyUseTable } from './api-key/tables.ts';
 import type { Instant, MaybeInstant, MaybeJson } from './column.ts';
+import type { EvidenceTable, UploadPieceTable, UploadTable } from './evidence/tables.ts';
 import type { FindingEntryTable, FindingTable, FindingTermsTable, MatterTable } from './finding/tables.ts';
 import type { FactTable, ItemTable, ObligationTable } from './item/tables.ts';
 import type { InvitationTable, MembershipTable } from './organisation/tables.ts';
@@ -30,6 +31,9 @@ type Secret = {
 };
 
 export type Database = {
+  evidence: EvidenceTable;
+  upload: UploadTable;
+  upload_piece: UploadPieceTable;
   survey_route: SurveyRouteTable;
   survey_visit: SurveyVisitTable;
   visit_answer: VisitAnswerTable;

@@ -1,5 +1,6 @@
 /** What is found aboard yachts of the demo fleets. Invented; each stands where such a thing is found. */
 import type { Hazard, Trade, Urgency } from '@garboard/domain/finding/codes.ts';
+import type { Scene } from '../pictures/scenes.ts';
 
 export type Known = {
   readonly zone: string;
@@ -12,6 +13,8 @@ export type Known = {
   readonly mended: string;
   /** In whole units of the fleet's money; `null` where nobody has said. */
   readonly cost: number | null;
+  /** What a photograph of it shows; `null`: nobody took one. */
+  readonly scene: Scene | null;
 };
 
 const known = (
@@ -20,7 +23,8 @@ const known = (
   [hazard, urgency, trade]: readonly [Hazard, Urgency, Trade],
   [work, mended]: readonly [string, string],
   cost: number | null = null,
-): Known => ({ zone, what, hazard, urgency, trade, work, mended, cost });
+  scene: Scene | null = null,
+): Known => ({ zone, what, hazard, urgency, trade, work, mended, cost, scene });
 
 export const KNOWN: readonly [Known, ...Known[]] = [
   known(
@@ -29,6 +33,7 @@ export const KNOWN: readonly [Known, ...Known[]] = [
     ['watertight_integrity', 'next_lay_up', 'boatbuilder'],
     ['Open, dry and fill them', 'Opened, dried and filled'],
     900,
+    'blisters',
   ),
   known(
     'keel_and_rudder',
@@ -94,6 +99,7 @@ export const KNOWN: readonly [Known, ...Known[]] = [
     ['rig', 'before_use', 'rigger'],
     ['Renew the lower with its terminal', 'Lower renewed with its terminal'],
     310,
+    'wire',
   ),
   known(
     'mast_and_rigging',
@@ -121,12 +127,15 @@ export const KNOWN: readonly [Known, ...Known[]] = [
     ['watertight_integrity', 'within_weeks', 'boatbuilder'],
     ['Renew the seacock in bronze', 'Seacock renewed in bronze'],
     260,
+    'elbow',
   ),
   known(
     'seacocks',
     'Hose of the galley drain has one clip below the waterline',
     ['watertight_integrity', 'this_season', 'own_crew'],
     ['Fit a second clip', 'Second clip fitted'],
+    null,
+    'hose',
   ),
   known(
     'engine',
@@ -134,6 +143,7 @@ export const KNOWN: readonly [Known, ...Known[]] = [
     ['fire_and_gas', 'within_weeks', 'marine_engineer'],
     ['Renew the elbow', 'Elbow renewed'],
     390,
+    'elbow',
   ),
   known(
     'engine',
@@ -148,6 +158,7 @@ export const KNOWN: readonly [Known, ...Known[]] = [
     ['steering', 'before_use', 'rigger'],
     ['Renew both wires', 'Wires renewed'],
     280,
+    'wire',
   ),
   known(
     'electrics',
@@ -161,6 +172,7 @@ export const KNOWN: readonly [Known, ...Known[]] = [
     ['fire_and_gas', 'before_use', 'electrician'],
     ['Renew inlet and plug', 'Inlet and plug renewed'],
     150,
+    'inlet',
   ),
   known(
     'gas_installation',
@@ -168,6 +180,7 @@ export const KNOWN: readonly [Known, ...Known[]] = [
     ['fire_and_gas', 'within_weeks', 'gas_engineer'],
     ['Renew the hose and test it', 'Hose renewed and tested'],
     95,
+    'hose',
   ),
   known(
     'water_and_bilge',

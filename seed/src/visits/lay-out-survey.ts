@@ -9,31 +9,35 @@ import { takeReading } from '@garboard/actions/survey-visit/take-reading.ts';
 import type { FindingView } from '@garboard/db/finding/list-findings.ts';
 import type { VisitRecord } from '@garboard/db/survey-visit/visit-record.ts';
 import { type Day, formatDay } from '@garboard/domain/calendar/day.ts';
+import type { Evidence } from '@garboard/domain/finding/entry.ts';
 import { isOpen } from '@garboard/domain/finding/next-state.ts';
 import { type At, wanted } from '../office.ts';
 import { askRigger, lookBehind, type Unseen } from './behind-the-lining.ts';
+import type { Known } from './known-findings.ts';
 import { remedyAfterVisit } from './remedy-after-visit.ts';
 import { type FindingPlan, POINTS, type SurveyPlan } from './survey-plan.ts';
+import { type Camera, takePhotograph } from './take-photograph.ts';
 
 export type Told = { readonly plan: FindingPlan; view: FindingView };
 
 const LOOKED = { kind: 'looked', words: 'Looked at and tried; it is right.', evidenceId: null } as const;
 
-export async function layOutSurvey(at: At, vesselId: string, plan: SurveyPlan): Promise<void> {
+export async function layOutSurvey(at: At, camera: Camera, plan: SurveyPlan): Promise<void> {
   const told: Told[] = [];
   const unseen: Unseen = { limitation: null };
   for (const [index, day] of plan.days.entries()) {
-    const visit = await begin(at(day), vesselId, plan, day);
-    await seeAgain(at, day, visit, told, index);
+    const visit = await begin(at(day), camera.vesselId, plan, day);
+    await seeAgain(at, day, visit, { told, index, camera });
     for (const finding of plan.findings.filter(({ visit: found }) => found === index))
-      told.push({ plan: finding, view: await find(at(day), visit, finding, plan) });
+      told.push({ plan: finding, view: await find(at, day, visit, finding, plan, camera) });
     await lookBehind(at(day), visit, plan, unseen, index);
     if (index === plan.days.length - 1) await askRigger(at, day, visit, plan);
     await measure(at, day, visit, plan, index);
+    await photographGauge(at, day, visit, camera, index);
     if (index === plan.days.length - 1 && plan.lastIsOpen) return;
     await answerPlaces(at, day, visit, told, index);
     wanted(await completeVisit(at(day), { visitId: visit.id, expectedVersion: 1, completedOn: formatDay(day) }));
-    await remedyAfterVisit(at, { day, next: plan.days[index + 1], today: plan.today }, told);
+    await remedyAfterVisit({ at, camera }, { day, next: plan.days[index + 1], today: plan.today }, told);
   }
 }
 
@@ -55,7 +59,9 @@ async function begin(
 }
 
 /** Whatever is open is answered: what was to come back has, the rest is as it was or worse. */
-async function seeAgain(at: At, day: Day, { id: visitId }: VisitRecord, told: Told[], index: number): Promise<void> {
+type SoFar = { readonly told: readonly Told[]; readonly index: number; readonly camera: Camera };
+
+async function seeAgain(at: At, day: Day, { id: visitId }: VisitRecord, { told, index, camera }: SoFar): Promise<void> {
   for (const each of told) {
     const { view, plan } = each;
     const isBack = plan.fate === 'came_back' && view.finding.remedy.state === 'verified' && index === plan.visit + 1;
@@ -67,21 +73,51 @@ async function seeAgain(at: At, day: Day, { id: visitId }: VisitRecord, told: To
       visitId,
       said: null,
       words: isBack ? 'It is back.' : null,
-      evidence: isGone ? [LOOKED] : [],
+      evidence: isGone ? [LOOKED] : isBack ? await shown(at, day, camera, plan.known, visitId) : [],
     } as const;
     const where = { findingId: view.id, expectedVersion: view.version, on: formatDay(day) };
     each.view = wanted(await sightFinding(at(day), { ...where, seen: said }));
   }
 }
 
-function find(ctx: ActionContext, visit: VisitRecord, { known }: FindingPlan, plan: SurveyPlan): Promise<FindingView> {
+async function find(
+  at: At,
+  day: Day,
+  visit: VisitRecord,
+  { known }: FindingPlan,
+  { currency, surveyor }: SurveyPlan,
+  camera: Camera,
+): Promise<FindingView> {
   const { zone, what, hazard, urgency, trade, cost } = known;
-  const estimate = cost === null ? null : { minor: cost * 100, currency: plan.currency, author: plan.surveyor };
+  const estimate = cost === null ? null : { minor: cost * 100, currency, author: surveyor };
   const found = {
     ...{ zone, what, hazard, urgency, trade, estimate, itemId: null, responsible: null, ruleId: null, limit: null },
-    ...{ urgentBy: null, visitId: visit.id, words: null, evidence: [] },
+    ...{ urgentBy: null, visitId: visit.id, words: null },
+    evidence: await shown(at, day, camera, known, visit.id),
   };
-  return enterFinding(ctx, { vesselId: visit.vesselId, on: visit.startedOn, found }).then(wanted);
+  return wanted(await enterFinding(at(day), { vesselId: visit.vesselId, on: visit.startedOn, found }));
+}
+
+async function shown(at: At, day: Day, camera: Camera, known: Known, visitId: string): Promise<Evidence[]> {
+  const { zone, what, scene } = known;
+  if (scene === null) return [];
+  const frame = { words: what, zone, point: null, visitId };
+  const evidenceId = await takePhotograph(at, day, camera, { scene, mended: false, level: 0 }, frame);
+  return [{ kind: 'photograph', words: what, evidenceId }];
+}
+
+/** The same gauge at every visit, which falls a little each time. */
+async function photographGauge(
+  at: At,
+  day: Day,
+  { id: visitId, route }: VisitRecord,
+  camera: Camera,
+  index: number,
+): Promise<void> {
+  if (!route.some(({ zone }) => zone === 'fire_gear')) return;
+  const frame = { words: 'Gauge of the extinguisher at the companionway', zone: 'fire_gear', visitId };
+  const shot = { scene: 'gauge', mended: false, level: 0.62 - index * 0.09 } as const;
+  await takePhotograph(at, day, camera, shot, { ...frame, point: 'extinguisher, companionway' });
 }
 
 async function measure(

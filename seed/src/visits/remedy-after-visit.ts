@@ -2,8 +2,11 @@
 import { type RemedyStep, takeRemedyStep } from '@garboard/actions/finding/take-remedy-step.ts';
 import { verifyFinding } from '@garboard/actions/finding/verify-finding.ts';
 import { addDays, type Day, formatDay } from '@garboard/domain/calendar/day.ts';
+import type { Evidence } from '@garboard/domain/finding/entry.ts';
 import { type At, wanted } from '../office.ts';
+import type { Known } from './known-findings.ts';
 import type { Told } from './lay-out-survey.ts';
+import { type Camera, takePhotograph } from './take-photograph.ts';
 
 const WEEKS = 28;
 const HALF_YEAR = 190;
@@ -11,23 +14,26 @@ const HALF_YEAR = 190;
 /** `next`: the day of the visit that follows; `undefined` after the last one. */
 type Span = { readonly day: Day; readonly next: Day | undefined; readonly today: Day };
 
-export async function remedyAfterVisit(at: At, span: Span, told: readonly Told[]): Promise<void> {
+type Hand = { readonly at: At; readonly camera: Camera };
+
+export async function remedyAfterVisit(hand: Hand, span: Span, told: readonly Told[]): Promise<void> {
   for (const each of told.filter(({ view }) => view.finding.remedy.state === 'found')) {
     const { fate } = each.plan;
-    if (fate === 'verified' || (fate === 'came_back' && span.next !== undefined)) await mend(at, span, each);
-    else for (const step of stepsOf(each, span.day)) await take(at, addDays(span.day, 6), each, step);
+    if (fate === 'verified' || (fate === 'came_back' && span.next !== undefined)) await mend(hand, span, each);
+    else for (const step of stepsOf(each, span.day)) await take(hand.at, addDays(span.day, 6), each, step);
   }
 }
 
 /** Reported four weeks on and looked at a week later, as far as these days have come. */
-async function mend(at: At, { day, next, today }: Span, each: Told): Promise<void> {
+async function mend({ at, camera }: Hand, { day, next, today }: Span, each: Told): Promise<void> {
   const { work, mended } = each.plan.known;
   const doneOn = addDays(day, WEEKS);
   const lookedOn = addDays(doneOn, 7);
   const hasCome = (on: Day) => on < (next ?? today);
   const planned = { step: 'planned', work, forDay: formatDay(doneOn), trade: null, responsible: null } as const;
   if (!hasCome(doneOn)) return take(at, addDays(day, 1), each, planned);
-  await take(at, doneOn, each, reported(each, doneOn));
+  const evidence = await shownMended(at, doneOn, camera, each.plan.known);
+  await take(at, doneOn, each, reported(each, doneOn, evidence));
   if (!hasCome(lookedOn)) return;
   const verdict = {
     right: true,
@@ -38,8 +44,16 @@ async function mend(at: At, { day, next, today }: Span, each: Told): Promise<voi
   each.view = wanted(await verifyFinding(at(lookedOn), { findingId: id, expectedVersion: version, verdict }));
 }
 
-const reported = ({ plan }: Pick<Told, 'plan'>, doneOn: Day): RemedyStep => ({
-  ...{ step: 'reported_done', work: plan.known.mended, doneOn: formatDay(doneOn), evidence: [], facts: [] },
+async function shownMended(at: At, day: Day, camera: Camera, known: Known): Promise<readonly Evidence[]> {
+  const { zone, mended: words, scene } = known;
+  if (scene === null) return [];
+  const frame = { words, zone, point: null, visitId: null };
+  const evidenceId = await takePhotograph(at, day, camera, { scene, mended: true, level: 1 }, frame);
+  return [{ kind: 'photograph', words, evidenceId }];
+}
+
+const reported = ({ plan }: Pick<Told, 'plan'>, doneOn: Day, evidence: readonly Evidence[] = []): RemedyStep => ({
+  ...{ step: 'reported_done', work: plan.known.mended, doneOn: formatDay(doneOn), evidence, facts: [] },
   doneBy: {
     name: plan.known.trade === 'own_crew' ? 'the crew' : plan.yard,
     capacity: plan.known.trade === 'own_crew' ? 'crew' : 'yard',

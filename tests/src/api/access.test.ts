@@ -12,6 +12,7 @@ import {
   type Asked,
   addressOf,
   bodyOf,
+  contentTypeOf,
   ifMatchOf,
   isAboutAThing,
   NO_ONE_S,
@@ -31,7 +32,8 @@ function ask<Body>(asked: Asked, things: Things, headers: Headed): Promise<Told<
   const { method, path, operation } = asked;
   const body = bodyOf(asked, things);
   const version: Headed = method === 'GET' ? {} : { 'if-match': ifMatchOf(asked) };
-  const json: Headed = body === undefined ? version : { 'content-type': 'application/json', ...version };
+  const kind = contentTypeOf(operation);
+  const json: Headed = kind === undefined ? version : { 'content-type': kind, ...version };
   return tell<Body>(
     app.request,
     method,

@@ -7,6 +7,7 @@ import {
   ALL,
   addressOf,
   bodyOf,
+  contentTypeOf,
   exampleOf,
   ifMatchOf,
   named,
@@ -14,8 +15,8 @@ import {
   WITH_CREDENTIALS,
 } from '../support/operations.ts';
 
-/** Bookkeeping of the write itself. */
-const BESIDE = new Set(['audit', 'audit_head', 'idempotency']);
+/** Bookkeeping of the write itself, and bytes on their way: what is kept of them is in the audit when it is whole. */
+const BESIDE = new Set(['audit', 'audit_head', 'idempotency', 'upload', 'upload_piece']);
 const CHANGES = WITH_CREDENTIALS.filter(({ method }) => method !== 'GET');
 
 async function changedTables(before: Record<string, string>, organisationId: string): Promise<string[]> {
@@ -31,7 +32,7 @@ describe('every change', () => {
     const before = await everythingOf(owner.organisation.id);
     const headers: Headed = {
       authorization: `Bearer ${key}`,
-      'content-type': 'application/json',
+      'content-type': contentTypeOf(asked.operation) ?? 'application/json',
       'if-match': ifMatchOf(asked),
     };
 

@@ -7,6 +7,7 @@ import type { Vessel, VesselPage } from '@garboard/contract/vessel/vessel.ts';
 import { describe, expect, it } from 'vitest';
 import { signedIn, type Told } from '../support/api.ts';
 import { pools } from '../support/database.ts';
+import { files } from '../support/files.ts';
 import { NOW } from '../support/organisation.ts';
 import { anItem, aVessel } from '../support/vessels.ts';
 
@@ -113,7 +114,13 @@ describe('the same request with the same key', () => {
   it('gets the same answer a month later, although the standing has changed since', async () => {
     const { owner, item } = await ownerOfARaft();
     const path = `/v1/items/${item.id}/facts`;
-    const later = createApp({ pools, now: () => new Date(NOW.getTime() + 30 * DAY), log: () => {}, version: '1' });
+    const later = createApp({
+      pools,
+      files,
+      now: () => new Date(NOW.getTime() + 30 * DAY),
+      log: () => {},
+      version: '1',
+    });
     const dueSoon = { ...SERVICED, on: '2025-12-20' };
     const first = await owner.post<RecordedFact>(path, dueSoon, KEY);
 

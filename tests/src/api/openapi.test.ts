@@ -162,6 +162,7 @@ const CONFLICTS: Record<string, string> = {
   verifyFinding: 'one that nobody has reported done',
   mergeFinding: 'one that has ended',
   splitFinding: 'one that has ended',
+  addPiece: 'a file that is kept or refused already',
   changeVisit: 'one that is completed',
   answerZone: 'a visit that is completed',
   takeReading: 'a visit that is completed',
@@ -185,7 +186,7 @@ function possibleProblems(method: string, path: string, operation: Operation, to
   const signedIn = told.security.length > 0;
   const isRead = method === 'get';
   const possible: Record<string, boolean> = {
-    400: operation.requestBody !== undefined,
+    400: operation.requestBody !== undefined && 'application/json' in operation.requestBody.content,
     401: signedIn,
     403: signedIn && (isRead ? '403' in operation.responses : true),
     404: path.includes('{') || LOOK_UP.includes(told.operationId),

@@ -9,6 +9,7 @@ import { afterAll, expect, it } from 'vitest';
 import { type Client, signedIn, type Told } from '../support/api.ts';
 import { databaseUrl, pools } from '../support/database.ts';
 import { everythingOf } from '../support/everything-of.ts';
+import { files } from '../support/files.ts';
 import { NOW } from '../support/organisation.ts';
 import { aVessel } from '../support/vessels.ts';
 
@@ -16,7 +17,7 @@ const impatient = openPools({ url: databaseUrl, size: 1, patienceMs: 200 });
 afterAll(() => impatient.close());
 
 const log: LogEntry[] = [];
-const app = createApp({ pools: impatient, now: () => NOW, log: (entry) => log.push(entry), version: 'test' });
+const app = createApp({ pools: impatient, files, now: () => NOW, log: (entry) => log.push(entry), version: 'test' });
 
 const theProblem = ({ status, body, headers }: Told<Problem>) => [status, body.type, headers.get('retry-after')];
 const TIMED_OUT = [503, '/problems/timed-out', '5'];

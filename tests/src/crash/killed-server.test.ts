@@ -4,6 +4,7 @@ import path from 'node:path';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { administer, type GarboardProcess, startGarboardProcess } from '../support/garboard-process.ts';
 import { size } from '../support/long.ts';
+import { ask } from './ask.ts';
 
 const FACTS = 500;
 const ITEMS = 20;
@@ -58,7 +59,7 @@ async function killAndLookAgain(kill: (running: GarboardProcess, dataDir: string
   const kept = new Set((await Promise.all(items.map((item) => factIds(second.address, key, item)))).flat());
   expect(acknowledged.filter((id) => !kept.has(id))).toEqual([]);
   expect(await administer(settings, 'check')).toMatch(
-    /^Crash Harbour: audit of \d+ rows is whole, head \d+:[0-9a-f]{64}\n1 vessels, 0 obligations differed, 0 findings differed, 0 day counts differed$/,
+    /^Crash Harbour: audit of \d+ rows is whole, head \d+:[0-9a-f]{64}\n1 vessels, 0 obligations differed, 0 findings differed, 0 day counts differed\n0 files, 0 missing$/,
   );
   expect(await second.end('SIGTERM')).toBe(0);
 }
@@ -79,16 +80,8 @@ const factNumber = (n: number) => ({
   evidence: 'record',
 });
 
-async function post(address: string, key: string, path: string, body: unknown) {
-  const response = await fetch(address + path, {
-    method: 'POST',
-    headers: { authorization: `Bearer ${key}`, 'content-type': 'application/json' },
-    body: JSON.stringify(body),
-  });
-  const answer = await response.json();
-  if (!response.ok) throw new Error(`${response.status} ${JSON.stringify(answer)}`);
-  return answer;
-}
+const post = (address: string, key: string, path: string, body: unknown) =>
+  ask<{ id: string; fact: { id: string } }>(address, key, ['POST', path], body);
 
 async function factIds(address: string, key: string, itemId: string): Promise<string[]> {
   const response = await fetch(`${address}/v1/items/${itemId}/facts?limit=200`, {

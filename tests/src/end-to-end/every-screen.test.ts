@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { expectNoAxeViolations, takeScreenshot, useBrowser } from '../support/browser.ts';
+import { aPhotograph } from '../support/evidence.ts';
 import { anOwnRule } from '../support/own-rules.ts';
 import { aPerson } from '../support/people.ts';
 import { useStartedApp, watchedPage } from '../support/started-app.ts';
@@ -19,6 +20,7 @@ type Fleet = SmallFleet & {
   readonly hoseId: string;
   readonly visitId: string;
   readonly sealedId: string;
+  readonly pictureId: string;
   readonly ownRuleId: string;
   readonly overrideId: string;
   readonly surveyorEmail: string;
@@ -33,7 +35,10 @@ beforeAll(async () => {
   const dinghy = await aVessel(ctx, [], 'Sprat');
   await aShortRoute(ctx);
   const sealed = await aSealedVisit(ctx, dinghy.id);
-  fleet = { ...small, sealedId: sealed.id, ownRuleId: id, overrideId: override.id, surveyorEmail: email };
+  const at = { zone: 'fire_gear', point: 'extinguisher, companionway', words: 'Gauge of the extinguisher' };
+  await aPhotograph(ctx, small.kittiwakeId, { ...at, takenOn: '2025-11-01' });
+  const pictureId = await aPhotograph(ctx, small.kittiwakeId, { ...at, takenOn: '2026-11-24' });
+  fleet = { ...small, pictureId, sealedId: sealed.id, ownRuleId: id, overrideId: override.id, surveyorEmail: email };
 });
 
 /** Every screen, and what shows that it is there. */

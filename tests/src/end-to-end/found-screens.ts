@@ -6,6 +6,7 @@ type Known = {
   readonly hoseId: string;
   readonly visitId: string;
   readonly sealedId: string;
+  readonly pictureId: string;
 };
 
 export const foundScreens = (address: () => string): Record<string, (page: Page, fleet: Known) => Promise<void>> => ({
@@ -30,6 +31,14 @@ export const foundScreens = (address: () => string): Record<string, (page: Page,
     await page.getByLabel('Where aboard').selectOption('gas_installation');
     await page.getByLabel('What is not right').fill('Hose perished');
     await page.getByText('Perhaps it is on record already').waitFor();
+  },
+  photographs: async (page, { kittiwakeId }) => {
+    await page.goto(`${address()}/vessels/${kittiwakeId}/photographs`);
+    await page.locator('.strip .picture').nth(1).waitFor();
+  },
+  'one-photograph': async (page, { pictureId }) => {
+    await page.goto(`${address()}/evidence/${pictureId}`);
+    await page.getByText('Fingerprint (SHA-256)').waitFor();
   },
   visits: async (page) => {
     await page.goto(`${address()}/visits`);

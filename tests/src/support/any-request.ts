@@ -2,7 +2,7 @@
 import { type Validate, validators } from '@garboard/api/openapi/conforms.test-support.ts';
 import fc from 'fast-check';
 import { document } from './api.ts';
-import { type Asked, addressOf, bodyOf, bodySchema, type Schema, type Things } from './operations.ts';
+import { type Asked, addressOf, bodyOf, bodySchema, contentTypeOf, type Schema, type Things } from './operations.ts';
 import { fitting, JUNK_TEXT, spoiled } from './schema-arbitrary.ts';
 
 export type AnyRequest = {
@@ -30,7 +30,7 @@ export function anyRequest(asked: Asked, things: Things): fc.Arbitrary<AnyReques
     })
     .map(({ address, query, headers, body }) => ({
       path: `${address}${query.text}`,
-      headers: { ...headers, ...(body && { 'content-type': 'application/json' }) },
+      headers: { ...headers, ...(body && { 'content-type': contentTypeOf(asked.operation) ?? '' }) },
       ...(body && { body: body.text }),
       wrong: [...query.wrong, ...(body?.wrong ?? [])],
     }));
@@ -95,6 +95,7 @@ type Body = { readonly text: string; readonly wrong: readonly string[] };
 function anyBody(asked: Asked, things: Things, known: readonly string[]): fc.Arbitrary<Body | undefined> {
   const schema = bodySchema(asked.operation);
   const example = bodyOf(asked, things);
+  if (contentTypeOf(asked.operation) && !schema) return fc.string().map((text) => ({ text, wrong: [] }));
   if (!schema) return fc.constant(undefined);
   const fits = fc.oneof(fc.constant(example), mixed(schema, example, known), fitting(schema, known));
   const validate = validator(schema);

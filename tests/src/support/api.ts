@@ -6,6 +6,7 @@ import type { Problem } from '@garboard/contract/problem.ts';
 import type { Role } from '@garboard/domain/organisation/permission.ts';
 import { expect } from 'vitest';
 import { pools } from './database.ts';
+import { files } from './files.ts';
 import { mintOrganisation, NOW, type TestOrganisation } from './organisation.ts';
 import { accountsForTests, aPerson, type Granted, linkOf, type TestPerson } from './people.ts';
 
@@ -14,6 +15,7 @@ export const log: LogEntry[] = [];
 
 export const app = createApp({
   pools,
+  files,
   now: () => NOW,
   log: (entry) => log.push(entry),
   version: '0.0.0-test',

@@ -11,6 +11,7 @@ import { makeShareLink } from '@garboard/actions/share/make-share-link.ts';
 import type { Operation } from '@garboard/api/openapi/conforms.test-support.ts';
 import type { Pools } from '@garboard/db/pool.ts';
 import { type Client, document } from './api.ts';
+import { anUpload, aPhotograph } from './evidence.ts';
 import { aFinding, aFindingReportedDone } from './findings.ts';
 import { aNotice } from './notices.ts';
 import { accepted } from './organisation.ts';
@@ -54,6 +55,8 @@ export async function thingsOf(client: Client, home?: Pools): Promise<Things> {
   const { item } = await anItem(ctx, vessel.id, 'liferaft');
   const findings = await someFindings(ctx, vessel.id);
   const visits = await someVisits(ctx, vessel.id);
+  const evidenceId = await aPhotograph(ctx, vessel.id);
+  const { id: uploadId } = await anUpload(ctx, vessel.id, Buffer.alloc(100_000));
   const override = await anOverride(ctx, vessel.id);
   const ours = { name: 'Ours', page: 'due', filters: {}, shared: true } as const;
   const view = accepted(await saveView(ctx, ours));
@@ -74,8 +77,7 @@ export async function thingsOf(client: Client, home?: Pools): Promise<Things> {
     keyId: key.id,
     linkId: link.id,
     itemId: item.id,
-    ...findings,
-    ...visits,
+    ...{ ...findings, ...visits, evidenceId, uploadId },
     overrideId: override.id,
     ...made,
     personId,
@@ -133,10 +135,17 @@ const PARTICULAR: Record<
   '/v1/limitations/{limitationId}/answers': { names: { visitId: 'visitId' } },
 };
 
+const OCTETS = 'application/octet-stream';
+
+/** What kind of body is asked for; `undefined` where none is. */
+export const contentTypeOf = ({ requestBody }: Operation): string | undefined =>
+  Object.keys(requestBody?.content ?? {})[0];
+
 export const ifMatchOf = ({ path }: Asked): string => `"${PARTICULAR[path]?.version ?? 1}"`;
 
-/** The document's own example, about the things that are really there. */
+/** The document's own example, about the things that are really there; of a body of bytes, some. */
 export function bodyOf({ path, operation }: Asked, things: Things): unknown {
+  if (contentTypeOf(operation) === OCTETS) return 'some bytes';
   const names = Object.entries(PARTICULAR[path]?.names ?? {}).map(([name, thing]) => [name, things[thing]]);
   const example = exampleOf(operation);
   return names.length > 0 ? { ...(example as object), ...Object.fromEntries(names) } : example;

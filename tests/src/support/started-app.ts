@@ -7,6 +7,7 @@ import { afterAll, beforeAll, expect, onTestFinished } from 'vitest';
 import { DASHBOARD_DIST, dashboardBuild } from '../../../apps/host/src/build-dashboard.ts';
 import { type Listening, listen } from '../../../apps/host/src/listen.ts';
 import { pools } from './database.ts';
+import { files } from './files.ts';
 import { NOW, type TestOrganisation } from './organisation.ts';
 import { accountsForTests, aPerson, linkOf, outbox } from './people.ts';
 
@@ -29,6 +30,7 @@ export function useStartedApp(): StartedApp {
     const accounts = accountsForTests(() => server.address.replace('127.0.0.1', 'localhost'));
     const app = createApp({
       pools,
+      files,
       now: () => NOW,
       log,
       accounts,

@@ -7,8 +7,9 @@ import { openPools } from '@garboard/db/pool.ts';
 import { sql } from 'kysely';
 import { afterAll, describe, expect, it } from 'vitest';
 import { databaseUrl, pools } from '../support/database.ts';
+import { files } from '../support/files.ts';
 import { reportFigure, size } from '../support/long.ts';
-import { ALL, type Asked, addressOf, bodyOf, ifMatchOf, questionOf } from '../support/operations.ts';
+import { ALL, type Asked, addressOf, bodyOf, contentTypeOf, ifMatchOf, questionOf } from '../support/operations.ts';
 import { NOW } from '../support/organisation.ts';
 import { random } from '../support/random.ts';
 import { aFleet, type Fleet, marksOf } from './two-fleets.ts';
@@ -21,7 +22,7 @@ const STEPS_A_FLEET = 600;
 
 const one = openPools({ url: databaseUrl, size: 1 });
 afterAll(() => one.close());
-const app = createApp({ pools: one, now: () => NOW, log: () => {}, version: 'test' });
+const app = createApp({ pools: one, files, now: () => NOW, log: () => {}, version: 'test' });
 const OPERATIONS = ALL.filter(({ path }) => path.startsWith('/v1/'));
 
 /** As the one, on things of the one or of the other. */
@@ -31,7 +32,7 @@ async function step(asked: Asked, ours: Fleet, of: Fleet, key: string): Promise<
     method: asked.method,
     headers: {
       authorization: `Bearer ${ours.key}`,
-      'content-type': 'application/json',
+      'content-type': contentTypeOf(asked.operation) ?? 'application/json',
       'if-match': ifMatchOf(asked),
       'idempotency-key': key,
     },

@@ -4,7 +4,17 @@ import { createApp } from '@garboard/api/app.ts';
 import type { Pools } from '@garboard/db/pool.ts';
 import { signedIn } from '../support/api.ts';
 import { pools } from '../support/database.ts';
-import { type Asked, addressOf, bodyOf, ifMatchOf, questionOf, type Things, thingsOf } from '../support/operations.ts';
+import { files } from '../support/files.ts';
+import {
+  type Asked,
+  addressOf,
+  bodyOf,
+  contentTypeOf,
+  ifMatchOf,
+  questionOf,
+  type Things,
+  thingsOf,
+} from '../support/operations.ts';
 import { mintOrganisation, NOW, type TestOrganisation } from '../support/organisation.ts';
 
 export type Fleet = { readonly organisation: TestOrganisation; readonly key: string; readonly things: Things };
@@ -28,7 +38,7 @@ export async function tryEverything(
   ours: Fleet,
   theirs: Fleet,
 ): Promise<Attempt[]> {
-  const app = createApp({ pools: through, now: () => NOW, log: () => {}, version: 'test' });
+  const app = createApp({ pools: through, files, now: () => NOW, log: () => {}, version: 'test' });
   const attempts: Attempt[] = [];
   for (const operation of asked)
     for (const things of [ours.things, theirs.things]) {
@@ -38,7 +48,7 @@ export async function tryEverything(
         method,
         headers: {
           authorization: `Bearer ${ours.key}`,
-          'content-type': 'application/json',
+          'content-type': contentTypeOf(operation.operation) ?? 'application/json',
           'if-match': ifMatchOf(operation),
           'idempotency-key': randomUUID(),
         },

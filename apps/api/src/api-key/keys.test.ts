@@ -8,6 +8,7 @@ import { NOW } from '@garboard/tests/support/organisation.ts';
 import { anItem, aVessel } from '@garboard/tests/support/vessels.ts';
 import { sql } from 'kysely';
 import { describe, expect, it } from 'vitest';
+import { files } from '../../../../tests/src/support/files.ts';
 import { createApp } from '../app.ts';
 
 const inDays = (days: number) => new Date(NOW.getTime() + days * 86_400_000).toISOString();
@@ -21,7 +22,7 @@ const by = (key: string | undefined, at = app) => ({
 });
 /** The same program some hours later. */
 const later = (hours: number) =>
-  createApp({ pools, now: () => new Date(NOW.getTime() + hours * 3_600_000), log: () => {}, version: 'test' });
+  createApp({ pools, files, now: () => new Date(NOW.getTime() + hours * 3_600_000), log: () => {}, version: 'test' });
 
 async function made(more: object = {}) {
   const owner = await signedIn();
@@ -30,7 +31,7 @@ async function made(more: object = {}) {
   return { owner, body, headers, path: `/v1/api-keys/${body.id}` };
 }
 
-const SURVEYOR_MAY = ['read', 'record_facts', 'answer_findings', 'verify_findings', 'survey'];
+const SURVEYOR_MAY = ['read', 'record_facts', 'answer_findings', 'verify_findings', 'survey', 'take_originals'];
 
 describe('making a key', () => {
   it('tells its text once, which then opens what its role may', async () => {

@@ -1,6 +1,9 @@
+import { takeRemedyStep } from '@garboard/actions/finding/take-remedy-step.ts';
 import type { Fleet } from '@garboard/contract/fleet/fleet.ts';
 import type { Problem } from '@garboard/contract/problem.ts';
 import { signedIn } from '@garboard/tests/support/api.ts';
+import { aFinding } from '@garboard/tests/support/findings.ts';
+import { accepted } from '@garboard/tests/support/organisation.ts';
 import { anItem, aVessel, state } from '@garboard/tests/support/vessels.ts';
 import { describe, expect, it } from 'vitest';
 
@@ -45,6 +48,23 @@ describe('GET /v1/fleet', () => {
       [...new Set(things.map(({ label }) => label))].sort(),
     ]);
     expect(law).toEqual([['2027-06-30', 'replace', 'in_date', ['Port side', 'Starboard side']]]);
+  });
+
+  it('counts her open findings by urgency, and all that waits besides by its standing; as at a day gone by too', async () => {
+    const { owner, id } = await aBoatWithFlares();
+    const ctx = owner.organisation.ctx();
+    await aFinding(ctx, id, { urgency: 'before_use' }, '2026-11-20');
+    await aFinding(ctx, id, { what: 'Strake loose', urgency: 'observe' }, '2026-11-20');
+    const { id: findingId, version } = await aFinding(ctx, id, { what: 'Seal worn' }, '2026-11-24');
+    const step = { step: 'accepted', reviewOn: '2027-06-01', responsible: 'Ines Vale', reason: 'Cosmetic' } as const;
+    accepted(await takeRemedyStep(ctx, { findingId, expectedVersion: version, step, facts: [] }));
+
+    const [row] = (await owner.get<Fleet>('/v1/fleet')).body.items;
+    const none = { before_use: 0, within_weeks: 0, this_season: 0, next_lay_up: 0, observe: 0 };
+    expect(row?.findings).toEqual({ ...none, before_use: 1, within_weeks: 1, observe: 1 });
+    expect(row?.matters).toEqual({ overdue: 1, due: 0, in_date: 1, unknown: 1 });
+    const [before] = (await owner.get<Fleet>('/v1/fleet?asOf=2026-11-21')).body.items;
+    expect(before?.findings).toEqual({ ...none, before_use: 1, observe: 1 });
   });
 
   it('marks what runs out on paper apart from what is replaced on the same day', async () => {

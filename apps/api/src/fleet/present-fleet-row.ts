@@ -1,9 +1,11 @@
 /** A vessel's line on the fleet's horizon. */
 import type { FleetRow } from '@garboard/contract/fleet/fleet.ts';
-import type { DueEntry } from '@garboard/db/due-list/due-entry.ts';
+import type { DueEntry, MatterEntry } from '@garboard/db/due-list/due-entry.ts';
 import type { FleetVessel } from '@garboard/db/due-list/read-fleet.ts';
 import { type Day, formatDay } from '@garboard/domain/calendar/day.ts';
 import { countedAs } from '@garboard/domain/due-list/standing.ts';
+import { URGENCIES, type Urgency } from '@garboard/domain/finding/codes.ts';
+import { standingOf } from '@garboard/domain/finding/matter.ts';
 import { findItemKind } from '@garboard/domain/item/item-kind.ts';
 import type { ActionKind } from '@garboard/domain/rule/rule.ts';
 import { isAshore, isLaidUp, situationSpans } from './situation-spans.ts';
@@ -13,7 +15,7 @@ type Mark = FleetRow['marks'][number];
 type Dated = { readonly entry: DueEntry; readonly on: Day; readonly standing: 'overdue' | 'due' | 'in_date' };
 
 export function presentFleetRow(
-  { vessel, counts, entries, situations, haulOuts }: FleetVessel,
+  { vessel, counts, entries, matters, situations, haulOuts }: FleetVessel,
   { asOf, until }: Span,
 ): FleetRow {
   const span = { asOf: formatDay(asOf), until: formatDay(until) };
@@ -26,6 +28,8 @@ export function presentFleetRow(
     ...(vessel.type && { type: vessel.type }),
     ...(vessel.lengthOverallM && { lengthOverallM: vessel.lengthOverallM }),
     counts,
+    findings: byUrgency(matters),
+    matters: byStanding(matters, span.asOf),
     ...(oldest && { oldestOverdueAfter: formatDay(oldest.on) }),
     ...(ahead[0] && { nextOverdueAfter: formatDay(ahead[0].on) }),
     laidUp: situationSpans(situations, isLaidUp, span),
@@ -33,6 +37,19 @@ export function presentFleetRow(
     haulOuts: haulOuts.filter(({ on }) => on >= span.asOf && on <= span.until),
     marks: marksOf(ahead.filter(({ on }) => on <= until)),
   };
+}
+
+/** A finding that was put off or accepted waits as its review, and is open all the same. */
+function byUrgency(matters: readonly MatterEntry[]): FleetRow['findings'] {
+  const open = matters.filter(({ matter: { source } }) => source === 'finding' || source === 'deferral');
+  const count = (asked: Urgency) => open.filter(({ matter: { urgency } }) => urgency === asked).length;
+  return Object.fromEntries(URGENCIES.map((urgency) => [urgency, count(urgency)])) as FleetRow['findings'];
+}
+
+function byStanding(matters: readonly MatterEntry[], day: string): FleetRow['matters'] {
+  const standings = matters.map(({ matter, dueFrom }) => standingOf(matter.on, dueFrom, day));
+  const count = (asked: (typeof standings)[number]) => standings.filter((standing) => standing === asked).length;
+  return { overdue: count('overdue'), due: count('due'), in_date: count('in_date'), unknown: count('unknown') };
 }
 
 /** What is suspended on the day is not asked for: it is counted, and has no mark. */

@@ -2,9 +2,10 @@ import { openPools } from '@garboard/db/pool.ts';
 import { app, tell } from '@garboard/tests/support/api.ts';
 import { freshDatabase } from '@garboard/tests/support/database.ts';
 import { describe, expect, it, onTestFinished } from 'vitest';
+import { files } from '../../../../tests/src/support/files.ts';
 import { createApp } from '../app.ts';
 
-const deps = { now: () => new Date(), log: () => {}, version: '1.2.3' };
+const deps = { files, now: () => new Date(), log: () => {}, version: '1.2.3' };
 
 function appOver(url: string) {
   const broken = openPools({ url });

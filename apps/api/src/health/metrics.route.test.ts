@@ -1,6 +1,7 @@
 import { pools } from '@garboard/tests/support/database.ts';
 import { mintOrganisation, NOW } from '@garboard/tests/support/organisation.ts';
 import { describe, expect, it } from 'vitest';
+import { files } from '../../../../tests/src/support/files.ts';
 import { createApp } from '../app.ts';
 import { openMetrics } from './metrics.ts';
 
@@ -8,7 +9,7 @@ const token = 'a-token-that-is-long-enough-to-be-one';
 
 function counted() {
   const counts = openMetrics(() => ({ total: 4, idle: 3, waiting: 2 }));
-  const deps = { pools, now: () => NOW, version: 'test', metrics: { token, counts } };
+  const deps = { files, pools, now: () => NOW, version: 'test', metrics: { token, counts } };
   const app = createApp({ ...deps, log: (entry) => counts.observe(entry) });
   const read = (authorization?: string) =>
     app.request('/metrics', { headers: { ...(authorization !== undefined && { authorization }) } });
@@ -47,7 +48,7 @@ describe('GET /metrics', () => {
   });
 
   it('is not there where the host was started without one', async () => {
-    const app = createApp({ pools, now: () => NOW, log: () => {}, version: 'test' });
+    const app = createApp({ pools, files, now: () => NOW, log: () => {}, version: 'test' });
     expect((await app.request('/metrics')).status).toBe(404);
   });
 });

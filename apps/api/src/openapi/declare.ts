@@ -5,7 +5,8 @@ import { CraftCode } from '@garboard/contract/survey-visit/codes.ts';
 import { OpenAPIHono, z } from '@hono/zod-openapi';
 import type { ApiEnv } from '../deps.ts';
 import { PROBLEMS, type StatusOf } from '../problem/problem-table.ts';
-import { MAX_BODY_BYTES, MAX_BODY_DEPTH } from '../request/limits.ts';
+import { MAX_BODY_BYTES, MAX_BODY_DEPTH, MAX_PIECE_BYTES } from '../request/limits.ts';
+import { OCTETS } from '../request/octet-body.ts';
 import { refuseInvalid } from '../request/refuse-invalid.ts';
 
 export const routes = () => new OpenAPIHono<ApiEnv>({ defaultHook: refuseInvalid });
@@ -74,6 +75,24 @@ export const body = <T extends z.ZodType>(schema: T) => ({
   content: { 'application/json': { schema } },
 });
 
+/** No literal type: the routes' types would take it for one JSON value. */
+const BYTES: string = OCTETS;
+
+export const octets = {
+  required: true,
+  description: `The bytes as they are: at most ${MAX_PIECE_BYTES / 1024} kB.`,
+  content: { [BYTES]: { schema: z.string().meta({ format: 'binary', example: 'the bytes' }) } },
+};
+
+/** A file in an answer. */
+export const file = (description: string, ...types: readonly string[]) => ({
+  description,
+  headers: z.object({ ETag: etag }),
+  content: Object.fromEntries(
+    types.map((type) => [type, { schema: z.string().meta({ format: 'binary', example: 'the bytes' }) }]),
+  ),
+});
+
 export const IDEMPOTENCY_KEY = {
   'Idempotency-Key': z.string().optional().meta({
     description:
@@ -88,6 +107,8 @@ export const IF_MATCH = {
 export const VesselPath = z.object({ vesselId: Id });
 export const ItemPath = z.object({ itemId: Id });
 export const FindingPath = z.object({ findingId: Id });
+export const EvidencePath = z.object({ evidenceId: Id });
+export const UploadPath = z.object({ uploadId: Id });
 export const VisitPath = z.object({ visitId: Id });
 export const LimitationPath = z.object({ limitationId: Id });
 export const ReferralPath = z.object({ referralId: Id });

@@ -10,6 +10,10 @@ const TAGS = [
   { name: 'Catalogue', description: 'The rules with their sources, the kinds of item, the schemes.' },
   { name: 'Due list', description: 'What is out of date across the fleet, and why.' },
   {
+    name: 'Evidence',
+    description: 'Photographs and papers: how they come here piece by piece, and what is shown of them.',
+  },
+  {
     name: 'Findings',
     description: 'What is not right aboard, and how it stands with putting it right, until somebody else has looked.',
   },

@@ -6,6 +6,7 @@ import { type Answer, aBrowser, OURS, PASSWORD, signedUp, signIn } from '@garboa
 import { NOW } from '@garboard/tests/support/organisation.ts';
 import { accountsForTests, anAddress, letterTo, outbox } from '@garboard/tests/support/people.ts';
 import { describe, expect, it } from 'vitest';
+import { files } from '../../../../tests/src/support/files.ts';
 import { createApp } from '../app.ts';
 
 describe('signing up', () => {
@@ -51,7 +52,7 @@ describe('signing up', () => {
     const { settings } = accountsForTests();
     const { openAccounts } = await import('@garboard/accounts/open-accounts.ts');
     const silent = openAccounts({ ...settings, sendMail: null }, () => {});
-    const other = createApp({ pools, now: () => NOW, log: () => {}, version: '1', accounts: silent });
+    const other = createApp({ pools, files, now: () => NOW, log: () => {}, version: '1', accounts: silent });
     const browser = aBrowser({ request: other.request });
     const { status } = await browser.post('/auth/sign-up/email', { email: anAddress(), name: 'I', password: PASSWORD });
     expect(status).toBe(404);
@@ -91,6 +92,7 @@ describe('signing in', () => {
     const limits = { tries: 1e6, letters: 1e6, attemptsAtAccount: { max: 3, windowMs: 60_000 } };
     const strict = createApp({
       pools,
+      files,
       now: () => NOW,
       log: () => {},
       version: '1',

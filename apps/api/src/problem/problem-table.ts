@@ -1,6 +1,12 @@
 /** Every problem the API answers with: its status, its title, and what its page says. */
 import type { ProblemType } from '@garboard/contract/problem.ts';
-import { MAX_BODY_BYTES, MAX_BODY_DEPTH, REQUEST_SECONDS, STATEMENT_SECONDS } from '../request/limits.ts';
+import {
+  MAX_BODY_BYTES,
+  MAX_BODY_DEPTH,
+  MAX_PIECE_BYTES,
+  REQUEST_SECONDS,
+  STATEMENT_SECONDS,
+} from '../request/limits.ts';
 
 type Entry = { readonly status: number; readonly title: string; readonly means: string; readonly whatToDo: string };
 
@@ -44,6 +50,13 @@ export const PROBLEMS = {
       'There is nothing at this address for your organisation. What belongs to another organisation answers the same.',
     whatToDo: 'Look the identifier up in the list that it came from.',
   },
+  'file-missing': {
+    status: 404,
+    title: 'The file is not in the store',
+    means:
+      'The photograph or paper is on record, but its bytes are not where they were kept, or cannot be shown here. What is written about it is still good.',
+    whatToDo: 'Tell whoever runs the program: the store of files has to be mended or put back from a copy.',
+  },
   'method-not-allowed': {
     status: 405,
     title: 'Not this method here',
@@ -73,14 +86,15 @@ export const PROBLEMS = {
   'too-large': {
     status: 413,
     title: 'The body is too large',
-    means: `A body may have at most ${MAX_BODY_BYTES / 1024} kB.`,
+    means: `A body may have at most ${MAX_BODY_BYTES / 1024} kB; a piece of a file at most ${MAX_PIECE_BYTES / 1024} kB.`,
     whatToDo: 'Send less at once.',
   },
   'unsupported-media-type': {
     status: 415,
-    title: 'Only JSON is read here',
-    means: 'The Content-Type is missing, doubled or not application/json in UTF-8, or the body is compressed.',
-    whatToDo: 'Send “Content-Type: application/json”, once, and no Content-Encoding.',
+    title: 'This kind of body is not read here',
+    means:
+      'The Content-Type is missing, doubled or not the one that is read here, or the body is compressed. The Accept header of this answer names the one that is: application/json in UTF-8, or application/octet-stream for a piece of a file.',
+    whatToDo: 'Send that Content-Type, once, and no Content-Encoding.',
   },
   invalid: {
     status: 422,

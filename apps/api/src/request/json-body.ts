@@ -1,45 +1,21 @@
 /** Reads a body as JSON, strictly, before any schema sees it: what cannot be read or stored is refused in words. */
 import type { Fault } from '@garboard/contract/problem.ts';
-import type { Context } from 'hono';
-import { bodyLimit } from 'hono/body-limit';
 import { createMiddleware } from 'hono/factory';
 import type { ApiEnv } from '../deps.ts';
 import { jsonPointer } from '../problem/json-pointer.ts';
 import { problem } from '../problem/problem.ts';
+import { atMost, readBytes } from './body-bytes.ts';
 import { MAX_BODY_BYTES, MAX_BODY_DEPTH } from './limits.ts';
 import { repeatedNames } from './repeated-names.ts';
 
 const JSON_TYPE = /^application\/json\s*(;\s*charset\s*=\s*("utf-8"|utf-8)\s*)?$/i;
 
-/** Answered before the body was read to its end, so nothing more can follow on this connection: say so. */
-const UNREAD = { connection: 'close' };
-
-/** Whoever sent it is gone, or is too slow for the host: nobody may hear this. */
-const cutOff = (c: Context<ApiEnv>) => problem(c, 'came-too-slowly', { headers: UNREAD });
-
-const counted = bodyLimit({
-  maxSize: MAX_BODY_BYTES,
-  onError: (c: Context<ApiEnv>) => problem(c, 'too-large', { headers: UNREAD }),
-});
-
-/** What a route throws is caught nearer to it: only the reading of a body fails here. */
-const limit = createMiddleware<ApiEnv>(async (c, next) => {
-  try {
-    return await counted(c, next);
-  } catch {
-    return cutOff(c);
-  }
-});
+const KIND = { type: JSON_TYPE, accept: 'application/json' };
 
 const read = createMiddleware<ApiEnv>(async (c, next) => {
-  if (!JSON_TYPE.test(c.req.header('content-type') ?? '') || c.req.header('content-encoding')) {
-    return problem(c, 'unsupported-media-type', {
-      headers: { ...UNREAD, accept: 'application/json', 'accept-encoding': 'identity' },
-    });
-  }
-  const bytes = await c.req.arrayBuffer().catch(() => null);
-  if (!bytes) return cutOff(c);
-  const body = parse(bytes);
+  const came = await readBytes(c, KIND);
+  if (!came.ok) return came.answer;
+  const body = parse(came.bytes);
   if (!body) return problem(c, 'malformed-json');
   const walked = walk(body.value);
   if (walked === 'too deep')
@@ -49,7 +25,7 @@ const read = createMiddleware<ApiEnv>(async (c, next) => {
   return next();
 });
 
-export const jsonBody = [limit, read];
+export const jsonBody = [atMost(MAX_BODY_BYTES), read];
 
 function parse(bytes: ArrayBuffer): { text: string; value: unknown } | null {
   try {

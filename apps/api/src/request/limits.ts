@@ -1,5 +1,7 @@
 /** How much a request may ask for. The document says the same figures. House convention, no source. */
 export const MAX_BODY_BYTES = 256 * 1024;
+/** A piece of a file. */
+export const MAX_PIECE_BYTES = 1024 * 1024;
 /** Objects and lists within one another. */
 export const MAX_BODY_DEPTH = 32;
 /** From the first byte of a request to the last of its body. */

@@ -2,9 +2,10 @@ import type { Problem } from '@garboard/contract/problem.ts';
 import { pools } from '@garboard/tests/support/database.ts';
 import { mintOrganisation, NOW } from '@garboard/tests/support/organisation.ts';
 import { describe, expect, it } from 'vitest';
+import { files } from '../../../../tests/src/support/files.ts';
 import { createApp } from '../app.ts';
 
-const deps = { pools, now: () => NOW, log: () => {}, version: 'test' };
+const deps = { files, pools, now: () => NOW, log: () => {}, version: 'test' };
 
 async function limited(rateLimits = { credential: 3, address: 5 }) {
   const app = createApp({ ...deps, rateLimits });

@@ -6,6 +6,7 @@ import { pools } from '@garboard/tests/support/database.ts';
 import { NOW } from '@garboard/tests/support/organisation.ts';
 import { anItem, aVessel, state } from '@garboard/tests/support/vessels.ts';
 import { describe, expect, it } from 'vitest';
+import { files } from '../../../../tests/src/support/files.ts';
 import { createApp } from '../app.ts';
 
 const inDays = (days: number) => new Date(NOW.getTime() + days * 86_400_000).toISOString();
@@ -94,7 +95,7 @@ describe('a link that is over', () => {
     const { owner, share } = await aFleet();
     const [revoked, old] = [await share(), await share({ expiresAt: inDays(1) })];
     expect((await owner.post(`/v1/share-links/${revoked.id}/revocation`, {}, V1)).status).toBe(200);
-    const later = createApp({ pools, now: () => new Date(inDays(1)), log: () => {}, version: 'test' });
+    const later = createApp({ pools, files, now: () => new Date(inDays(1)), log: () => {}, version: 'test' });
 
     const answers = [
       await look<Problem>(revoked.token),

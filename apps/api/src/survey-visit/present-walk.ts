@@ -4,13 +4,18 @@ import type { Walk } from '@garboard/contract/survey-visit/walk.ts';
 import type { FindingRecord } from '@garboard/db/finding/finding-record.ts';
 import type { LimitationRecord, RouteZone, VisitRecord } from '@garboard/db/survey-visit/visit-record.ts';
 import { readsAs } from '@garboard/domain/finding/words.ts';
+import { presentEvidence } from '../evidence/present-evidence.ts';
 import { presentAnswer, presentReading } from './present-visit.ts';
 
 type Stop = Walk['stops'][number];
 
 export function presentWalk(visit: VisitRecord, walk: VisitWalk): Walk {
   const onRoute = new Set(visit.route.map(({ zone }) => zone));
-  const others = [...walk.findings.map(({ finding }) => finding.zone), ...walk.limitations.map(({ zone }) => zone)];
+  const others = [
+    ...walk.findings.map(({ finding }) => finding.zone),
+    ...walk.limitations.map(({ zone }) => zone),
+    ...walk.evidence.flatMap(({ zone }) => zone ?? []),
+  ];
   const off = [...new Set(others)].filter((zone) => !onRoute.has(zone));
   const route = [...visit.route, ...off.map((zone) => ({ zone, name: zone.replaceAll('_', ' ') }))];
   return {
@@ -31,6 +36,7 @@ function stopOf({ zone, name }: RouteZone, visit: VisitRecord, walk: VisitWalk):
       .filter((each) => each.zone === zone)
       .map(({ id, what, trade, dueOn }) => ({ id, what, trade: trade as Stop['referrals'][number]['trade'], dueOn })),
     readings: walk.readings.filter((each) => each.zone === zone).map((each) => presentReading(each, visit)),
+    evidence: walk.evidence.filter((each) => each.zone === zone).map(presentEvidence),
   };
 }
 

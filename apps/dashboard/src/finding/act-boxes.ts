@@ -1,4 +1,5 @@
 /** The boxes of each act's form. */
+import { pictureBox } from '../evidence/picture-box.tsx';
 import { capacityWords } from '../strings/codes.ts';
 import { strings } from '../strings/finding.ts';
 import { hazardWords, seenWords, tradeWords, urgencyWords } from '../strings/finding-codes.ts';
@@ -24,6 +25,8 @@ const trade = (start = '') =>
 const responsible = (more: Partial<Box> = {}): Box => ({ key: 'responsible', name: boxes.responsible, ...more });
 const reason = long('reason', boxes.reason);
 const evidence = (help: string, more: Partial<Box> = {}) => long('evidence', boxes.evidence, { help, ...more });
+const pictures = ({ vessel, zone }: Finding, more: Partial<Box> = {}) =>
+  pictureBox(vessel.id, { zone }, { ...optional, ...more });
 const isWeeks = ({ urgency }: Typed) => urgency === 'within_weeks';
 const urgentBy = day('urgentBy', boxes.urgentBy, { help: boxes.urgentByHelp, when: isWeeks, ...optional });
 const byAnother = ({ by }: Typed) => by === 'another';
@@ -64,6 +67,7 @@ export function boxesOf(act: Act, finding: Finding): readonly Box[] {
         choice('urgency', boxes.urgency, { '': boxes.urgencySame, ...urgencyWords }, optional),
         urgentBy,
         evidence(boxes.evidenceGone, { when: ({ seen }) => seen === 'gone' }),
+        pictures(finding),
       ];
     case 'propose':
       return [long('work', boxes.work), trade(finding.trade), ...estimate];
@@ -82,6 +86,7 @@ export function boxesOf(act: Act, finding: Finding): readonly Box[] {
       return [
         choice('right', boxes.right, { yes: boxes.rightYes, no: boxes.rightNo }),
         evidence('', { when: ({ right }) => right === 'yes' }),
+        pictures(finding, { when: ({ right }) => right === 'yes' }),
         long('words', boxes.words, { when: ({ right }) => right === 'no' }),
       ];
     case 'defer':
@@ -100,7 +105,8 @@ export function boxesOf(act: Act, finding: Finding): readonly Box[] {
   }
 }
 
-function reportBoxes({ item, work }: Finding): readonly Box[] {
+function reportBoxes(finding: Finding): readonly Box[] {
+  const { item, work } = finding;
   return [
     long('work', boxes.workDone, { start: work ?? '' }),
     day('doneOn', boxes.doneOn, { start: readersToday() }),
@@ -119,5 +125,6 @@ function reportBoxes({ item, work }: Finding): readonly Box[] {
         ]
       : []),
     evidence('', optional),
+    pictures(finding),
   ];
 }

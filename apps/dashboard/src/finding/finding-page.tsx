@@ -3,6 +3,7 @@ import { isStatus } from '@garboard/client/api-problem.ts';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { whyItFailed } from '../api/why-it-failed.ts';
+import { BeforeAfter } from '../evidence/before-after.tsx';
 import { NotHere } from '../frame/not-here.tsx';
 import { useMay } from '../organisation/may.ts';
 import { cautionForFinding } from '../strings/cautions.ts';
@@ -45,6 +46,7 @@ export function FindingPage() {
       {caution && <Caution>{caution}</Caution>}
       <Next finding={finding} version={version} />
       <FindingFacts finding={finding} />
+      <BeforeAfter entries={story} />
       <section aria-labelledby="story">
         <h2 id="story">{one.story}</h2>
         <Story entries={story} />

@@ -19,6 +19,6 @@ export function newFindingOf(typed: Typed): Read<NewFinding> {
     on: read.day('on'),
     ...read.estimate(),
     ...read.maybe('responsible'),
-    evidence: [],
+    evidence: read.evidence(),
   });
 }

@@ -4,6 +4,7 @@ import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { getRouteApi, Link, useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
 import { readAnew } from '../api/read-anew.ts';
+import { pictureBox } from '../evidence/picture-box.tsx';
 import { Forbidden } from '../frame/forbidden.tsx';
 import { NotHere } from '../frame/not-here.tsx';
 import { itemsQuery } from '../item/item.query.ts';
@@ -46,6 +47,7 @@ export function NewFindingPage() {
     { key: 'on', name: boxes.foundOn, kind: 'day', start: readersToday() },
     ...estimate,
     { key: 'responsible', name: boxes.responsible, optional: true },
+    pictureBox(vesselId, {}, { optional: true }),
   ];
   return (
     <>

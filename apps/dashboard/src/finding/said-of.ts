@@ -1,5 +1,6 @@
 /** What was typed into an act's form, as the API takes it; or what is wrong with it. */
 import type { components } from '@garboard/client/generated/api.d.ts';
+import { idsIn } from '../evidence/picture-field.tsx';
 import { strings } from '../strings/finding.ts';
 import { strings as recordStrings } from '../strings/record.ts';
 import type { FormFault, Typed } from '../ui/quick-form.tsx';
@@ -56,7 +57,9 @@ export class Reader {
 
   evidence(): Schemas['FindingEvidence'][] {
     const words = this.text('evidence');
-    return words === '' ? [] : [{ kind: 'looked', words }];
+    const pictures = idsIn(this.text('pictures'));
+    if (pictures.length === 0) return words === '' ? [] : [{ kind: 'looked', words }];
+    return pictures.map((evidenceId) => ({ kind: 'photograph', words: words || strings.one.photograph, evidenceId }));
   }
 
   told<T>(value: T): Read<T> {

@@ -1,5 +1,6 @@
 /** What was seen, said and done about it, from the first day on. */
 
+import { PictureLink } from '../evidence/picture.tsx';
 import { capacityWords } from '../strings/codes.ts';
 import { strings } from '../strings/finding.ts';
 import { hazardWords, seenWords, stepWords, tradeWords, urgencyWords } from '../strings/finding-codes.ts';
@@ -30,14 +31,32 @@ export function StoryEntry({ entry }: { entry: FindingEntry }) {
         {linesOf(entry.said).map((line) => (
           <p key={line}>{line}</p>
         ))}
-        {entry.evidence.length > 0 && (
-          <p>
-            {boxes.evidence}: {entry.evidence.map(({ words }) => words).join('; ')}
-          </p>
-        )}
+        <Shown evidence={entry.evidence} />
         <p className="quiet">{one.by(who(entry.recordedBy), formatInstant(Date.parse(entry.recordedAt)))}</p>
       </div>
     </li>
+  );
+}
+
+function Shown({ evidence }: Pick<FindingEntry, 'evidence'>) {
+  if (evidence.length === 0) return null;
+  const words = [...new Set(evidence.map((each) => each.words))].join('; ');
+  const pictures = evidence.filter(({ evidenceId }) => evidenceId !== undefined);
+  return (
+    <>
+      <p>
+        {boxes.evidence}: {words}
+      </p>
+      {pictures.length > 0 && (
+        <ul className="pictures small">
+          {pictures.map((each) => (
+            <li key={each.evidenceId}>
+              <PictureLink id={each.evidenceId ?? ''} words={each.words} />
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
   );
 }
 

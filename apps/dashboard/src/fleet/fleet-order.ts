@@ -1,5 +1,5 @@
 /**
- * Who needs somebody first: most out of date by law or certificate, then by anything at all, then the longest,
+ * Who needs somebody first: most to be put right before use, then most out of date by law or certificate, then by anything at all, then the longest,
  * then whoever runs out next. `strings.whyThisOrder` says the same.
  */
 import { countAll, countBinding } from '../due-list/counts.ts';
@@ -8,6 +8,7 @@ import type { FleetRow } from './fleet.query.ts';
 export function inOrderOfNeed(rows: readonly FleetRow[]): FleetRow[] {
   return [...rows].sort(
     (a, b) =>
+      b.findings.before_use - a.findings.before_use ||
       binding(b) - binding(a) ||
       overdue(b) - overdue(a) ||
       compare(a.oldestOverdueAfter, b.oldestOverdueAfter) ||

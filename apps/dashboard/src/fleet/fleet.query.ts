@@ -6,6 +6,9 @@ import { api } from '../api/client.ts';
 export type Fleet = components['schemas']['Fleet'];
 export type FleetRow = components['schemas']['FleetRow'];
 
+export const openFindings = ({ findings }: FleetRow): number =>
+  Object.values(findings).reduce((sum, count) => sum + count, 0);
+
 /** Two years and a day: as far as the horizon is ever drawn. */
 const HORIZON_DAYS = 732;
 

@@ -16,6 +16,7 @@ export function HorizonAxis({ scale, seasons, measure }: Props) {
       <span className="horizon-small horizon-law">{strings.ofThemByLaw}</span>
       <span className="horizon-small horizon-due">{strings.dueSoonInShort}</span>
       <span className="horizon-small horizon-unknown">{strings.noDate}</span>
+      <span className="horizon-small horizon-findings">{strings.findings}</span>
       <div className="horizon-axis" ref={measure}>
         {seasons.map(({ year, left, width }) => (
           <span key={year} className="axis-season" style={{ left: percent(left, scale.width) }}>

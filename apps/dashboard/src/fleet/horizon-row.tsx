@@ -6,7 +6,7 @@ import { strings } from '../strings/fleet.ts';
 import { ageInShort } from '../ui/age.ts';
 import { daysBetween } from '../ui/calendar.ts';
 import { lengthInMetres } from '../vessel/particulars.ts';
-import type { FleetRow } from './fleet.query.ts';
+import { type FleetRow, openFindings } from './fleet.query.ts';
 import type { Scale, SeasonBand } from './horizon-scale.ts';
 import { HorizonStrip } from './horizon-strip.tsx';
 import { useNear } from './use-near.ts';
@@ -28,6 +28,7 @@ export const HorizonRow = memo(function HorizonRow({ row, scale, seasons, asAt }
       </Link>
       <span className="horizon-about">{lengthInMetres(row.lengthOverallM)}</span>
       <Counts row={row} asOf={scale.from} />
+      <Findings row={row} />
       {near ? (
         <HorizonStrip row={row} scale={scale} seasons={seasons} asAt={asAt} />
       ) : (
@@ -36,6 +37,19 @@ export const HorizonRow = memo(function HorizonRow({ row, scale, seasons, asAt }
     </li>
   );
 });
+
+/** How many are open; the mark where one of them forbids her use. */
+function Findings({ row }: { row: FleetRow }) {
+  const [open, urgent] = [openFindings(row), row.findings.before_use];
+  return (
+    <span className="horizon-small horizon-findings">
+      <span className="out-of-sight">{strings.findingsOf(open, urgent)}</span>
+      <span aria-hidden="true" className={urgent > 0 ? 'standing overdue' : 'standing none'}>
+        {open > 0 && open}
+      </span>
+    </span>
+  );
+}
 
 function Counts({ row: { counts, oldestOverdueAfter }, asOf }: { row: FleetRow; asOf: string }) {
   const overdue = countAll(counts.overdue);

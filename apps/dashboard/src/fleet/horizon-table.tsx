@@ -5,7 +5,7 @@ import { strings } from '../strings/fleet.ts';
 import { ageInShort } from '../ui/age.ts';
 import { addMonths, daysBetween } from '../ui/calendar.ts';
 import { Day } from '../ui/day.tsx';
-import type { FleetRow } from './fleet.query.ts';
+import { type FleetRow, openFindings } from './fleet.query.ts';
 
 const ENDS = [3, 6, 12, 24] as const;
 
@@ -44,6 +44,8 @@ export function HorizonTable({
                   {row.name}
                 </Link>
               </th>
+              <td className="number">{openFindings(row) || '–'}</td>
+              <td className="number">{row.findings.before_use || '–'}</td>
               <td className="number">{countAll(row.counts.overdue) || '–'}</td>
               <td className="number">{countBinding(row.counts.overdue) || '–'}</td>
               <td className="number">

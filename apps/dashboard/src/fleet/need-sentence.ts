@@ -10,10 +10,19 @@ export function needSentence(rows: readonly FleetRow[], asOf: string): { vessel:
   const first = rows[0];
   if (!first) return null;
   const overdue = countAll(first.counts.overdue);
+  const urgent = first.findings.before_use;
+  if (urgent > 0)
+    return {
+      vessel: first.name,
+      rest: ` first: ${urgentWords(urgent)}${overdue > 0 ? `; ${overdueWords(first, overdue, asOf)}` : '.'}`,
+    };
   if (overdue > 0) return { vessel: first.name, rest: ` first: ${overdueWords(first, overdue, asOf)}` };
   if (!first.nextOverdueAfter) return null;
   return { vessel: first.name, rest: ` is next, on ${formatDay(first.nextOverdueAfter)}. Nobody is overdue.` };
 }
+
+const urgentWords = (count: number) =>
+  `${counted(count, 'finding is', 'findings are')} to be put right before she is used`;
 
 function overdueWords(row: FleetRow, overdue: number, asOf: string): string {
   const things = counted(overdue, 'thing', 'things');

@@ -14,6 +14,7 @@ const PERMISSION_OF = {
   putOffFindings: 'put_off_findings',
   verifyFindings: 'verify_findings',
   survey: 'survey',
+  takeOriginals: 'take_originals',
   keepRegister: 'keep_register',
   keepRules: 'keep_rules',
   managePeople: 'manage_people',

@@ -9,6 +9,7 @@ export const permissionWords: Record<components['schemas']['PermissionCode'], st
   put_off_findings: 'put findings off',
   verify_findings: 'verify work',
   survey: 'keep survey visits',
+  take_originals: 'take photographs as they came',
   keep_rules: 'keep own rules',
   manage_people: 'manage people',
   read_audit: 'read who changed what',

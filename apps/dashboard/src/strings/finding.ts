@@ -75,6 +75,7 @@ const one = {
   alsoSend: 'Send mine as well',
   done: 'Written.',
   noEvidence: 'nothing shown',
+  photograph: 'Photograph',
 };
 
 const acts = {

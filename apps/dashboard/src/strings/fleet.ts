@@ -8,8 +8,13 @@ export const strings = {
   asTable: 'As a table',
   asPicture: 'As a picture',
   whyThisOrder:
-    'In this order: most out of date by law or certificate, then by anything, then the longest; then whoever runs out next.',
+    'In this order: most to be put right before use, then most out of date by law or certificate, then by anything, then the longest; then whoever runs out next.',
   outOfDate: 'out of date',
+  findings: 'findings',
+  findingsOf: (open: number, urgent: number) =>
+    open === 0
+      ? 'no open finding on record'
+      : `${open} ${open === 1 ? 'finding' : 'findings'} open, ${urgent} to be put right before use`,
   ofThemByLaw: 'by law',
   dueSoonInShort: 'due',
   byLaw: (count: number) => `${count} by law or certificate`,
@@ -44,6 +49,8 @@ export const strings = {
   tableCaption: 'How many things fall due for each vessel, and when',
   columns: [
     'Vessel',
+    'Findings',
+    'before use',
     'Out of date',
     'by law',
     'Oldest by',

@@ -99,6 +99,7 @@ export const eventWords: Record<Reads['events'][number], string> = {
   liferaft_service: 'liferaft service',
   race_start: 'race start',
   grounding: 'grounding',
+  collision: 'collision',
   lightning: 'lightning',
   fire: 'fire',
   structural_repair: 'structural repair',

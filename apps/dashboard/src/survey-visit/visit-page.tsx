@@ -18,6 +18,7 @@ import { Waiting } from '../ui/waiting.tsx';
 import { focusLine } from './focus-after.ts';
 import { OpenMatters } from './open-matters.tsx';
 import { PlaceForm } from './place-form.tsx';
+import { PlacePictures } from './place-pictures.tsx';
 import { Sealed } from './sealed.tsx';
 import { completeVisit, type Stop, type Visit, visitQuery, type Walk, walkQuery } from './visit.query.ts';
 import './survey-visit.css';
@@ -132,6 +133,7 @@ function StopSection({ visit, stop, writing }: { visit: Visit; stop: Stop; writi
             {readings.some(({ measure }) => measure === 'moisture') && <li className="quiet">{one.moisture}</li>}
           </ul>
         )}
+        <PlacePictures visit={visit} stop={stop} writing={writing} />
         {writing && <PlaceForm visit={visit} stop={stop} />}
       </div>
     </section>

@@ -11,7 +11,7 @@ export type Box = {
   readonly key: string;
   readonly name: string;
   readonly help?: string;
-  readonly kind?: 'secret' | 'email' | 'code' | 'long' | 'day' | 'choice' | 'text';
+  readonly kind?: 'own' | 'secret' | 'email' | 'code' | 'long' | 'day' | 'choice' | 'text';
   /** Of a choice: the words of each value; `''` for none. */
   readonly choices?: Readonly<Record<string, string>>;
   /** Shown only where this holds. */
@@ -19,7 +19,17 @@ export type Box = {
   /** What a browser may fill in: a token of HTML's `autocomplete`. */
   readonly fill?: string;
   readonly start?: string;
+  /** Of `own`: a box that some subject brings itself. */
+  readonly draw?: (box: DrawnBox) => ReactNode;
   readonly optional?: true;
+};
+export type DrawnBox = {
+  readonly id: string;
+  readonly name: string;
+  readonly help?: string;
+  readonly fault: string | undefined;
+  readonly value: string;
+  readonly onChange: (value: string) => void;
 };
 export type Typed = Readonly<Record<string, string>>;
 
@@ -86,9 +96,11 @@ export function QuickForm(props: {
 
 type FieldProps = { box: Box; id: string; fault: string | undefined; value: string; onChange: (value: string) => void };
 
-function BoxField({ box: { kind = 'text', name, help, fill, choices = {} }, ...field }: FieldProps) {
+function BoxField({ box: { kind = 'text', name, help, fill, choices = {}, draw }, ...field }: FieldProps) {
   const shared = { ...field, name, ...(help !== undefined && { help }) };
   switch (kind) {
+    case 'own':
+      return draw?.(shared) ?? null;
     case 'secret':
       return <SecretField {...shared} fill={fill} />;
     case 'long':

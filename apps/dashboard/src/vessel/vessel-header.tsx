@@ -6,6 +6,7 @@ import type { Finding } from '../finding/finding.query.ts';
 import { useMay } from '../organisation/may.ts';
 import { strings as changeStrings } from '../strings/change-vessel.ts';
 import { schemeWords } from '../strings/codes.ts';
+import { strings as evidenceStrings } from '../strings/evidence.ts';
 import { strings as findingStrings } from '../strings/finding.ts';
 import { strings as itemStrings } from '../strings/item.ts';
 import { strings as shareStrings } from '../strings/share.ts';
@@ -58,6 +59,9 @@ function Acts({ vesselId, busy }: { vesselId: string; busy: boolean }) {
   const may = useMay();
   return (
     <>
+      <Link to="/vessels/$vesselId/photographs" params={{ vesselId }} className="button">
+        {evidenceStrings.vessel.link}
+      </Link>
       {may.share && (
         <Link to="/shares" search={{ vessel: vesselId }} className="button">
           {shareStrings.showHer}

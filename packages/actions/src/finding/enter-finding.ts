@@ -10,6 +10,7 @@ import type { Step } from '@garboard/domain/finding/entry.ts';
 import { readFinding } from '@garboard/domain/finding/finding.ts';
 import { audit } from '../audit.ts';
 import type { ActionContext } from '../context.ts';
+import { evidenceFaults } from '../evidence/evidence-faults.ts';
 import { newId } from '../new-id.ts';
 import { done, type Fault, refused, type Written } from '../result.ts';
 import { type Write, write } from '../write.ts';
@@ -34,6 +35,7 @@ export function enterFinding(
       ...urgentByFaults(found, on),
       ...(await ofVisit(write, vesselId, found.visitId)).errors,
       ...(await particularFaults(write.tx, vesselId, found)),
+      ...(await evidenceFaults(write.tx, vesselId, found.evidence)),
     ];
     if (errors.length > 0) return refused({ kind: 'invalid', errors });
     return told<never>(write, done(await beginFinding(write, vesselId, on, found)));

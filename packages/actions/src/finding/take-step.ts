@@ -12,6 +12,7 @@ import { readEntry } from '@garboard/domain/finding/finding.ts';
 import { type Ground, type Judged, judgeStep } from '@garboard/domain/finding/judge-step.ts';
 import { readsAs } from '@garboard/domain/finding/words.ts';
 import { actorText, audit } from '../audit.ts';
+import { evidenceFaults } from '../evidence/evidence-faults.ts';
 import { newId } from '../new-id.ts';
 import { done, type FailureKind, type Refused, type Result, refused } from '../result.ts';
 import type { Write } from '../write.ts';
@@ -68,7 +69,9 @@ export async function addEntry(
 ): Promise<Result<FindingRecord, StepRefusal>> {
   const judged = judgeStep(record.finding, entry, ground);
   const refusal = refusalOf(judged, record);
-  return refusal ?? done(await noteEntry(write, record, entry));
+  if (refusal) return refusal;
+  const errors = 'evidence' in entry ? await evidenceFaults(write.tx, record.vesselId, entry.evidence) : [];
+  return errors.length > 0 ? refused({ kind: 'invalid', errors }) : done(await noteEntry(write, record, entry));
 }
 
 /** Writes an entry that needs no judging: what another finding's own step has brought about. */

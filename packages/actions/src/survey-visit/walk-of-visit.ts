@@ -1,5 +1,5 @@
 /** Everything that bears on a visit, place by place, and what it has not answered yet. */
-
+import { type EvidenceRecord, loadEvidenceOfVisit } from '@garboard/db/evidence/evidence.ts';
 import type { FindingRecord } from '@garboard/db/finding/finding-record.ts';
 import { loadFindingsByIds, loadOpenFindings } from '@garboard/db/finding/findings.ts';
 import type { Scoped } from '@garboard/db/scope.ts';
@@ -25,6 +25,7 @@ export type VisitWalk = {
   readonly limitations: readonly LimitationRecord[];
   readonly limitationAnswers: readonly LimitationAnswer[];
   readonly referrals: readonly ReferralRecord[];
+  readonly evidence: readonly EvidenceRecord[];
   readonly unanswered: readonly Unanswered[];
 };
 
@@ -47,6 +48,7 @@ export async function loadWalk(tx: Scoped, visit: VisitRecord): Promise<VisitWal
   return {
     ...{ answers, entries, limitationAnswers },
     readings: await loadReadings(tx, id),
+    evidence: await loadEvidenceOfVisit(tx, id),
     findings: onceEach([...open, ...said]),
     limitations: onceEach([...unlifted, ...ofVisit]),
     referrals: onceEach(referrals),

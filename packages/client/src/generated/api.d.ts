@@ -284,6 +284,66 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/evidence/{evidenceId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read about a photograph or paper
+         * @description What it shows, where and when. It never changes.
+         */
+        get: operations["getEvidence"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/evidence/{evidenceId}/original": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Take a file as it came
+         * @description Byte for byte, with all that it may tell of position and camera; always to be saved, never to be shown. For `owner`, `manager` and `surveyor`.
+         */
+        get: operations["takeOriginal"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/evidence/{evidenceId}/view": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Show a photograph
+         * @description Drawn anew as JPEG, upright, without position, camera or anything else that the original may tell. A PDF, and a HEIC, are not shown: 404.
+         */
+        get: operations["showEvidence"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/facts": {
         parameters: {
             query?: never;
@@ -1552,6 +1612,30 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/uploads/{uploadId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read how far a file has come
+         * @description After a cut: `received` bytes are safe, and the next piece begins there. An upload is forgotten after a week, what was kept of it is not.
+         */
+        get: operations["getUpload"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /**
+         * Send the next piece of a file
+         * @description What is acknowledged is safe. `If-Match` is required, so that no piece counts twice: after a cut read the upload and go on from `received`. With the last piece the file is looked at by its content, whatever its name was; if it has the hash that was announced and is a photograph or a PDF that can be opened within the limits, it is `kept`, else `refused` with the reason, and the answer says which. Was the last answer lost on the way while the state is still `receiving`, send an empty piece.
+         */
+        patch: operations["addPiece"];
+        trace?: never;
+    };
     "/v1/vessel-templates": {
         parameters: {
             query?: never;
@@ -1638,6 +1722,26 @@ export interface paths {
          * @description For every role but `viewer`. A day ahead must say `planned`. Obligations that depend on it are right when this answers.
          */
         post: operations["recordEvent"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/vessels/{vesselId}/evidence": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List photographs and papers
+         * @description The latest taken first.
+         */
+        get: operations["listEvidence"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -1770,6 +1874,26 @@ export interface paths {
          * @description For `owner` and `manager`. It holds from the day `from` until the next one begins; earlier situations stay on record.
          */
         post: operations["recordSituation"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/vessels/{vesselId}/uploads": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Announce a file
+         * @description A photograph (JPEG, PNG, WebP, AVIF, HEIC) or a PDF: its length, its hash, and what it shows. Its bytes follow in pieces. For every role but `viewer`; on a survey visit for those who keep it.
+         */
+        post: operations["startUpload"];
         delete?: never;
         options?: never;
         head?: never;
@@ -2678,6 +2802,69 @@ export interface components {
             author: string;
             currency: string;
         };
+        /**
+         * @example {
+         *       "id": "0198c5a7-4c10-7e21-9a3b-4c5d6e7f8092",
+         *       "vesselId": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *       "kind": "photograph",
+         *       "words": "Crack at the inner radius",
+         *       "zone": "mast_and_rigging",
+         *       "takenOn": "2026-11-24",
+         *       "mediaType": "image/jpeg",
+         *       "bytes": 2481152,
+         *       "sizePx": {
+         *         "width": 4032,
+         *         "height": 3024
+         *       },
+         *       "sha256": "9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08",
+         *       "recordedAt": "2026-11-24T15:04:00Z",
+         *       "recordedBy": "person:0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1e"
+         *     }
+         */
+        EvidenceFile: {
+            bytes: number;
+            id: components["schemas"]["Id"];
+            /** @enum {string} */
+            kind: "photograph" | "document";
+            /** @enum {string} */
+            mediaType: "image/jpeg" | "image/png" | "image/webp" | "image/avif" | "image/heic" | "application/pdf";
+            /**
+             * @description The survey point, named the same at every visit; with `zone` only.
+             * @example port chainplate
+             */
+            point?: string;
+            recordedAt: components["schemas"]["Instant"];
+            recordedBy: string;
+            /**
+             * @description SHA-256 of the whole file, in lower-case hexadecimal.
+             * @example 9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08
+             */
+            sha256: string;
+            /** @description Upright. Absent where it is kept and can be taken, but not shown here. */
+            sizePx?: {
+                height: number;
+                width: number;
+            };
+            takenOn: components["schemas"]["CalendarDay"];
+            vesselId: components["schemas"]["Id"];
+            /**
+             * Format: uuid
+             * @description The survey visit on which it was taken.
+             * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
+             */
+            visitId?: string;
+            /**
+             * @description What it shows.
+             * @example Crack at the inner radius
+             */
+            words?: string;
+            zone?: components["schemas"]["ZoneCode"];
+        };
+        EvidenceFilePage: {
+            items: components["schemas"]["EvidenceFile"][];
+            /** @description Asks for the next page; `null` at the end. */
+            nextCursor: string | null;
+        };
         /** @description Every obligation that the schemes put on such a thing, by `overdueAfter`; without a date last. */
         Explained: {
             asOf: components["schemas"]["CalendarDay"];
@@ -2720,7 +2907,7 @@ export interface components {
             /** @default [] */
             events: {
                 /** @enum {string} */
-                event: "inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale" | "alteration" | "gas_system_change";
+                event: "inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "collision" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale" | "alteration" | "gas_system_change";
                 note?: string;
                 on: components["schemas"]["CalendarDay"];
                 /**
@@ -3317,6 +3504,19 @@ export interface components {
          *           "own": 0
          *         }
          *       },
+         *       "findings": {
+         *         "before_use": 1,
+         *         "within_weeks": 0,
+         *         "this_season": 2,
+         *         "next_lay_up": 0,
+         *         "observe": 0
+         *       },
+         *       "matters": {
+         *         "overdue": 1,
+         *         "due": 0,
+         *         "in_date": 2,
+         *         "unknown": 0
+         *       },
          *       "oldestOverdueAfter": "2026-11-04",
          *       "nextOverdueAfter": "2027-03-31",
          *       "laidUp": [
@@ -3360,6 +3560,14 @@ export interface components {
             /** @description When she stands ashore, likewise. */
             ashore: components["schemas"]["DaySpan"][];
             counts: components["schemas"]["StandingCounts"];
+            /** @description Open findings by urgency, those put off or accepted among them. */
+            findings: {
+                before_use: number;
+                next_lay_up: number;
+                observe: number;
+                this_season: number;
+                within_weeks: number;
+            };
             /** @description The days on which she comes out of the water, as recorded or planned. */
             haulOuts: {
                 on: components["schemas"]["CalendarDay"];
@@ -3369,6 +3577,13 @@ export interface components {
             laidUp: components["schemas"]["DaySpan"][];
             lengthOverallM?: number;
             marks: components["schemas"]["HorizonMark"][];
+            /** @description Findings, reviews, referrals and limitations by standing. */
+            matters: {
+                due: number;
+                in_date: number;
+                overdue: number;
+                unknown: number;
+            };
             name: string;
             nextOverdueAfter?: components["schemas"]["CalendarDay"];
             oldestOverdueAfter?: components["schemas"]["CalendarDay"];
@@ -4701,6 +4916,46 @@ export interface components {
             use: "in_commission" | "laid_up" | "out_of_service";
         };
         /**
+         * @example {
+         *       "sha256": "9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08",
+         *       "bytes": 2481152,
+         *       "words": "Crack at the inner radius",
+         *       "zone": "mast_and_rigging"
+         *     }
+         */
+        NewUpload: {
+            /** @description How long the file is; at most 20 MiB. */
+            bytes: number;
+            /**
+             * @description The survey point, named the same at every visit; with `zone` only.
+             * @example port chainplate
+             */
+            point?: string;
+            /**
+             * @description SHA-256 of the whole file, in lower-case hexadecimal.
+             * @example 9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08
+             */
+            sha256: string;
+            /**
+             * Format: date
+             * @description Not in the future; without it: today.
+             * @example 2027-03-18
+             */
+            takenOn?: string;
+            /**
+             * Format: uuid
+             * @description The survey visit on which it was taken.
+             * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
+             */
+            visitId?: string;
+            /**
+             * @description What it shows.
+             * @example Crack at the inner radius
+             */
+            words?: string;
+            zone?: components["schemas"]["ZoneCode"];
+        };
+        /**
          * @description Without `timeZone` she keeps the organisation’s.
          * @example {
          *       "name": "Marsh Harrier",
@@ -4744,7 +4999,7 @@ export interface components {
          */
         NewVesselEvent: {
             /** @enum {string} */
-            event: "inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale" | "alteration" | "gas_system_change";
+            event: "inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "collision" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale" | "alteration" | "gas_system_change";
             note?: string;
             on: components["schemas"]["CalendarDay"];
             /**
@@ -5286,7 +5541,7 @@ export interface components {
             kind: "running_hours";
         } | {
             /** @enum {string} */
-            event: "inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale" | "alteration" | "gas_system_change";
+            event: "inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "collision" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale" | "alteration" | "gas_system_change";
             /** @enum {string} */
             kind: "before_event";
             within: components["schemas"]["Duration"];
@@ -5396,7 +5651,7 @@ export interface components {
          * @description One thing that a role may or may not do.
          * @enum {string}
          */
-        PermissionCode: "read" | "record_facts" | "keep_register" | "answer_findings" | "put_off_findings" | "verify_findings" | "survey" | "keep_rules" | "manage_people" | "read_audit" | "share" | "keep_keys" | "keep_organisation";
+        PermissionCode: "read" | "record_facts" | "keep_register" | "answer_findings" | "put_off_findings" | "verify_findings" | "survey" | "take_originals" | "keep_rules" | "manage_people" | "read_audit" | "share" | "keep_keys" | "keep_organisation";
         /**
          * @example {
          *       "id": "5a0c9b2e-0f6b-4a53-9c35-0d8f5b7e2a11",
@@ -5852,6 +6107,8 @@ export interface components {
         };
         RouteStop: {
             answer?: components["schemas"]["ZoneAnswer"];
+            /** @description Photographs and papers of this visit. */
+            evidence: components["schemas"]["EvidenceFile"][];
             findings: components["schemas"]["RouteFinding"][];
             limitations: components["schemas"]["RouteLimitation"][];
             name: string;
@@ -5986,7 +6243,7 @@ export interface components {
         /** @description What the rule reads, so that a request to explain can be written from this page. */
         RuleReads: {
             attributes: components["schemas"]["Attribute"][];
-            events: ("inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale" | "alteration" | "gas_system_change")[];
+            events: ("inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "collision" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale" | "alteration" | "gas_system_change")[];
             facts: ("manufactured" | "installed" | "printed_expiry" | "inspected" | "serviced" | "tested" | "replaced" | "overhauled" | "extended" | "activated" | "moved" | "meter" | "withdrawn")[];
             /** @description What each code means that is named above or in `resets`, and what is stated with it. */
             meanings: components["schemas"]["Meaning"][];
@@ -6789,6 +7046,41 @@ export interface components {
             };
         };
         /**
+         * @example {
+         *       "id": "0198c5a7-4c10-7e21-9a3b-4c5d6e7f8091",
+         *       "vesselId": "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a",
+         *       "sha256": "9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08",
+         *       "bytes": 2481152,
+         *       "received": 1048576,
+         *       "state": "receiving"
+         *     }
+         */
+        Upload: {
+            bytes: number;
+            /**
+             * Format: uuid
+             * @description What it was kept as.
+             * @example 0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a
+             */
+            evidenceId?: string;
+            id: components["schemas"]["Id"];
+            /** @description So many bytes are safe here; the next piece begins there. */
+            received: number;
+            /** @description Why it was; completes “the file …”. */
+            refused?: string;
+            /**
+             * @description SHA-256 of the whole file, in lower-case hexadecimal.
+             * @example 9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08
+             */
+            sha256: string;
+            /**
+             * @description `kept`: the file with this hash is in the store and on record. `refused`: it never will be.
+             * @enum {string}
+             */
+            state: "receiving" | "kept" | "refused";
+            vesselId: components["schemas"]["Id"];
+        };
+        /**
          * @description When it must be dealt with. It gives the finding its date.
          * @enum {string}
          */
@@ -6906,7 +7198,7 @@ export interface components {
          */
         VesselEvent: {
             /** @enum {string} */
-            event: "inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale" | "alteration" | "gas_system_change";
+            event: "inspection" | "haul_out" | "liferaft_service" | "race_start" | "grounding" | "collision" | "lightning" | "fire" | "structural_repair" | "change_of_owner" | "gale" | "alteration" | "gas_system_change";
             id: components["schemas"]["Id"];
             note?: string;
             on: components["schemas"]["CalendarDay"];
@@ -7071,7 +7363,8 @@ export interface components {
          *           "findings": [],
          *           "limitations": [],
          *           "referrals": [],
-         *           "readings": []
+         *           "readings": [],
+         *           "evidence": []
          *         }
          *       ],
          *       "unanswered": [
@@ -7390,7 +7683,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -7817,7 +8110,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -8101,7 +8394,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -8287,7 +8580,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -8771,8 +9064,346 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    getEvidence: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                evidenceId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What is known of it. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["EvidenceFile"];
+                };
+            };
+            /** @description The reader has this version already (`If-None-Match`). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    takeOriginal: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                evidenceId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": string;
+                    "image/avif": string;
+                    "image/heic": string;
+                    "image/jpeg": string;
+                    "image/png": string;
+                    "image/webp": string;
+                };
+            };
+            /** @description The reader has this version already (`If-None-Match`). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). The file is not in the store (`/problems/file-missing`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    showEvidence: {
+        parameters: {
+            query?: {
+                /** @description At most 1600 or 360 pixels on the longer side. */
+                size?: "large" | "small";
+            };
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                evidenceId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The picture. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/jpeg": string;
+                };
+            };
+            /** @description The reader has this version already (`If-None-Match`). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). The file is not in the store (`/problems/file-missing`). */
+            404: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -8912,7 +9543,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -9152,7 +9783,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -9563,7 +10194,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -9863,7 +10494,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -10049,7 +10680,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -10235,7 +10866,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -10423,7 +11054,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -10609,7 +11240,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -10965,7 +11596,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -11221,7 +11852,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -11398,7 +12029,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -11566,7 +12197,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -11695,7 +12326,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -12072,7 +12703,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -12365,7 +12996,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -12867,7 +13498,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -13127,7 +13758,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -13476,7 +14107,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -13760,7 +14391,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -14155,7 +14786,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -14337,7 +14968,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -14736,7 +15367,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -15098,7 +15729,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -15382,7 +16013,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -15568,7 +16199,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -15826,7 +16457,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -16217,7 +16848,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -16394,7 +17025,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -16542,7 +17173,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -16789,7 +17420,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -17200,7 +17831,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -17787,7 +18418,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -18107,7 +18738,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -18354,7 +18985,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -18752,7 +19383,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -18890,7 +19521,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -19163,7 +19794,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -19173,6 +19804,288 @@ export interface operations {
                 };
             };
             /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Say which version you read (`/problems/if-match-required`). */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    getUpload: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                uploadId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The upload. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Upload"];
+                };
+            };
+            /** @description The reader has this version already (`If-None-Match`). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    addPiece: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description The `ETag` of the version that was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                uploadId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description The bytes as they are: at most 1024 kB. */
+        requestBody: {
+            content: {
+                "application/octet-stream": string;
+            };
+        };
+        responses: {
+            /** @description How far it has come. */
+            200: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Upload"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Somebody changed it in between (`/problems/stale`). */
+            412: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -19521,7 +20434,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -19796,7 +20709,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -20074,7 +20987,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -20084,6 +20997,126 @@ export interface operations {
                 };
             };
             /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listEvidence: {
+        parameters: {
+            query?: {
+                /** @description `nextCursor` of the page before, with the same filters. */
+                cursor?: string;
+                /** @description Rows a page, 1 to 200; 50 if not given. */
+                limit?: number;
+                /** @description Of one survey point only, over the visits. */
+                point?: string;
+                /** @description Of one survey visit only. */
+                visitId?: string;
+                /** @description Of one place only. */
+                zone?: string;
+            };
+            header?: never;
+            path: {
+                /** @description UUIDv7. */
+                vesselId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of photographs and papers. */
+            200: {
+                headers: {
+                    /** @description RFC 8288: the next page, `rel="next"`. */
+                    Link?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["EvidenceFilePage"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -20231,7 +21264,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -20616,7 +21649,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -20771,7 +21804,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -21042,7 +22075,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -21311,7 +22344,164 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). This Idempotency-Key stood for another request (`/problems/idempotency-key-reused`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    startUpload: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                /** @description UUIDv7. */
+                vesselId: components["schemas"]["Id"];
+            };
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewUpload"];
+            };
+        };
+        responses: {
+            /** @description Where its bytes are sent. */
+            201: {
+                headers: {
+                    /** @description The version, for `If-None-Match` and `If-Match`. */
+                    ETag: string;
+                    /** @description `true` when an earlier request with this `Idempotency-Key` had this answer. */
+                    "Idempotency-Replayed"?: string;
+                    /** @description Where it can be read. */
+                    Location: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Upload"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Who is asking is not known (`/problems/unauthenticated`). */
+            401: {
+                headers: {
+                    "WWW-Authenticate": string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not allowed with this credential (`/problems/forbidden`). A browser sent this from another site (`/problems/foreign-origin`). */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -21468,7 +22658,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -21856,7 +23046,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -22029,7 +23219,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -22206,7 +23396,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -22379,7 +23569,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -22543,7 +23733,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -22707,7 +23897,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;
@@ -23067,7 +24257,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Only JSON is read here (`/problems/unsupported-media-type`). */
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
             415: {
                 headers: {
                     [name: string]: unknown;

@@ -7,6 +7,7 @@ export const ROLES_THAT_MAY = {
   put_off_findings: ['owner', 'manager'],
   verify_findings: ['owner', 'manager', 'surveyor'],
   survey: ['owner', 'manager', 'surveyor'],
+  take_originals: ['owner', 'manager', 'surveyor'],
   keep_rules: ['owner', 'manager'],
   manage_people: ['owner', 'manager'],
   read_audit: ['owner', 'manager'],

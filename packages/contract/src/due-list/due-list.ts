@@ -124,7 +124,7 @@ export const DueMatter = z
   });
 export type DueMatter = z.infer<typeof DueMatter>;
 
-const MatterCounts = z.object({ overdue: z.int(), due: z.int(), in_date: z.int(), unknown: z.int() }).meta({
+export const MatterCounts = z.object({ overdue: z.int(), due: z.int(), in_date: z.int(), unknown: z.int() }).meta({
   id: 'MatterCounts',
   description: 'Findings and what else waits for somebody, counted apart: no rule stands behind them.',
 });

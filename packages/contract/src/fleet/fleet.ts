@@ -1,6 +1,6 @@
 /** The dashboard's first paint: a row per vessel, and her marks on the fleet's horizon. */
 import * as z from 'zod';
-import { StandingCounts } from '../due-list/due-list.ts';
+import { MatterCounts, StandingCounts } from '../due-list/due-list.ts';
 import { SourceStatus } from '../item/obligation.ts';
 import { Season } from '../organisation/season.ts';
 import { CalendarDay, Id, NextCursor, orNull } from '../shared.ts';
@@ -34,6 +34,12 @@ export const FleetRow = z
     type: z.string().optional(),
     lengthOverallM: z.number().optional(),
     counts: StandingCounts,
+    findings: z
+      .object({
+        ...{ before_use: z.int(), within_weeks: z.int(), this_season: z.int(), next_lay_up: z.int(), observe: z.int() },
+      })
+      .meta({ description: 'Open findings by urgency, those put off or accepted among them.' }),
+    matters: MatterCounts.meta({ description: 'Findings, reviews, referrals and limitations by standing.' }),
     oldestOverdueAfter: CalendarDay.optional(),
     nextOverdueAfter: CalendarDay.optional(),
     laidUp: z.array(Span).meta({ description: 'When she is laid up, as far as it touches the horizon.' }),
@@ -57,6 +63,8 @@ export const FleetRow = z
         unknown: NONE,
         suspended: NONE,
       },
+      findings: { before_use: 1, within_weeks: 0, this_season: 2, next_lay_up: 0, observe: 0 },
+      matters: { overdue: 1, due: 0, in_date: 2, unknown: 0 },
       oldestOverdueAfter: '2026-11-04',
       nextOverdueAfter: '2027-03-31',
       laidUp: [{ from: '2026-11-02', to: null }],

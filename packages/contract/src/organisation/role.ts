@@ -17,6 +17,7 @@ export const PermissionCode = z
     'put_off_findings',
     'verify_findings',
     'survey',
+    'take_originals',
     'keep_rules',
     'manage_people',
     'read_audit',

@@ -1,5 +1,6 @@
 /** What a visit says, place by place. */
 import * as z from 'zod';
+import { EvidenceFile } from '../evidence/evidence.ts';
 import { SeenCode, TradeCode, UrgencyCode, ZoneCode } from '../finding/codes.ts';
 import { CalendarDay, Id, Instant, pageOf, words } from '../shared.ts';
 import { LimitationReasonCode, MeasureCode, ZoneAnswerCode } from './codes.ts';
@@ -208,6 +209,7 @@ const Stop = z
     limitations: z.array(RouteLimitation),
     referrals: z.array(RouteReferral),
     readings: z.array(Reading),
+    evidence: z.array(EvidenceFile).meta({ description: 'Photographs and papers of this visit.' }),
   })
   .meta({ id: 'RouteStop' });
 
@@ -226,7 +228,15 @@ export const Walk = z
     id: 'Walk',
     example: {
       stops: [
-        { zone: 'papers', name: 'Papers and identity', findings: [], limitations: [], referrals: [], readings: [] },
+        {
+          zone: 'papers',
+          name: 'Papers and identity',
+          findings: [],
+          limitations: [],
+          referrals: [],
+          readings: [],
+          evidence: [],
+        },
       ],
       unanswered: [{ what: 'zone', id: 'papers', zone: 'papers', words: 'Papers and identity' }],
     },

@@ -42,6 +42,7 @@ export const EVENT_CODES = [
   'liferaft_service',
   'race_start',
   'grounding',
+  'collision',
   'lightning',
   'fire',
   'structural_repair',

@@ -25,6 +25,7 @@ export type AuditRow = {
     | 'safety_notice'
     | 'notice_answer'
     | 'finding'
+    | 'evidence'
     | 'survey_visit'
     | 'limitation'
     | 'referral'

@@ -88,6 +88,15 @@ function toMatterEntry(row: Row): MatterEntry {
   };
 }
 
+/** All that waits aboard these vessels. */
+export async function mattersOfVessels(tx: Scoped, vesselIds: readonly string[]): Promise<MatterEntry[]> {
+  const { rows } = await sql<Row>`
+    select m.*, v.name as vessel_name
+    from matter m join vessel v on v.organisation_id = m.organisation_id and v.id = m.vessel_id
+    where m.vessel_id = any (${vesselIds}::uuid[]) order by m.overdue_after, m.id`.execute(tx);
+  return rows.map(toMatterEntry);
+}
+
 /** Open matters are few beside what rules ask: they are counted one by one. */
 export async function countMatters(tx: Scoped, on: string, { vesselId }: DueFilter): Promise<MatterCounts> {
   const hers = vesselId === undefined ? sql`true` : sql`vessel_id = ${vesselId}::uuid`;

@@ -3,13 +3,15 @@ import { type Day, formatDay } from '@garboard/domain/calendar/day.ts';
 import { countedAs } from '@garboard/domain/due-list/standing.ts';
 import type { Cut } from '@garboard/domain/item/work-out-obligations.ts';
 import { sql } from 'kysely';
+import { workOutMatters } from '../finding/work-out-matters.ts';
 import { toObligation } from '../item/obligation-record.ts';
 import type { Page } from '../page.ts';
 import type { Scoped } from '../scope.ts';
 import { type SituationRecord, toSituationRecord } from '../vessel/situations.ts';
 import type { VesselRecord } from '../vessel/vessel-record.ts';
 import { listVessels, type VesselKey } from '../vessel/vessels.ts';
-import type { CountedStandings, DueEntry } from './due-entry.ts';
+import type { CountedStandings, DueEntry, MatterEntry } from './due-entry.ts';
+import { mattersOfVessels } from './list-matters.ts';
 import { countUp } from './totals.ts';
 import { workOutFleet } from './work-out-fleet.ts';
 
@@ -20,6 +22,8 @@ export type FleetVessel = {
   readonly counts: CountedStandings;
   /** Every obligation of hers, dated ones in the order of `overdueAfter`. */
   readonly entries: readonly DueEntry[];
+  /** What waits for somebody besides: findings, reviews, referrals, limitations. */
+  readonly matters: readonly MatterEntry[];
   readonly situations: readonly SituationRecord[];
   /** Recorded and planned, by day. */
   readonly haulOuts: readonly HaulOut[];
@@ -40,6 +44,10 @@ export async function readFleet(tx: Scoped, { day, cut, limit, after }: FleetQue
     cut ? await workOutFleet(tx, cut) : await storedEntries(tx, vessels.rows),
     ({ vessel }) => vessel.id,
   );
+  const matters = Map.groupBy(
+    cut ? await workOutMatters(tx, cut) : await mattersOfVessels(tx, ids),
+    ({ vessel }) => vessel.id,
+  );
   const situations = Map.groupBy(await situationsOf(tx, ids), ({ vesselId }) => vesselId);
   const haulOuts = Map.groupBy(await haulOutsOf(tx, ids), ({ vesselId }) => vesselId);
   const rows = vessels.rows.map((vessel) => {
@@ -48,6 +56,7 @@ export async function readFleet(tx: Scoped, { day, cut, limit, after }: FleetQue
       vessel,
       counts: countOn(hers, day),
       entries: hers.toSorted(byOverdueAfter),
+      matters: matters.get(vessel.id) ?? [],
       situations: situations.get(vessel.id) ?? [],
       haulOuts: (haulOuts.get(vessel.id) ?? []).map(({ on, planned }) => ({ on, planned })),
     };

@@ -24,6 +24,7 @@ export const EVENT_MEANINGS: Record<VesselEventKind, string> = {
   liferaft_service: 'the liferaft is at its service station, held or planned',
   race_start: 'the start of a race, held or planned',
   grounding: 'she touched the ground unintentionally',
+  collision: 'she struck another vessel, a quay or something afloat, or was struck',
   lightning: 'she was struck by lightning',
   fire: 'there was a fire aboard',
   structural_repair: 'her structure was repaired',

@@ -111,6 +111,7 @@ const EVENT_WORDS: Record<VesselEventKind, { readonly event: string; readonly pl
   liferaft_service: { event: 'liferaft service', planIn: "the service station's booking" },
   race_start: { event: 'race start', planIn: 'the notice of race' },
   grounding: { event: 'grounding', planIn: 'the log book' },
+  collision: { event: 'collision', planIn: 'the log book' },
   lightning: { event: 'lightning strike', planIn: 'the log book' },
   fire: { event: 'fire', planIn: 'the log book' },
   structural_repair: { event: 'structural repair', planIn: "the yard's order" },

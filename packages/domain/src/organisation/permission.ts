@@ -11,6 +11,7 @@ export type Permission =
   | 'put_off_findings'
   | 'verify_findings'
   | 'survey'
+  | 'take_originals'
   | 'keep_rules'
   | 'manage_people'
   | 'read_audit'
@@ -46,6 +47,10 @@ const TABLE: Record<Permission, Entry> = {
   survey: {
     roles: ['owner', 'manager', 'surveyor'],
     words: 'keep survey visits: what was walked, seen, measured, not examined, and who must look closer',
+  },
+  take_originals: {
+    roles: ['owner', 'manager', 'surveyor'],
+    words: 'take a photograph as it came, with the position and the camera that it may tell',
   },
   keep_rules: { roles: ['owner', 'manager'], words: 'keep the organisation’s own rules' },
   manage_people: { roles: ['owner', 'manager'], words: 'invite people, change what they may, and remove them' },

@@ -24,6 +24,7 @@ export const VESSEL_EVENTS = [
   'liferaft_service',
   'race_start',
   'grounding',
+  'collision',
   'lightning',
   'fire',
   'structural_repair',

@@ -101,4 +101,31 @@ export const DOCUMENT_RULES: readonly Rule[] = [
     ],
     checks: [],
   },
+  {
+    id: 'damage-mgn280',
+    scheme: 'uk_small_commercial',
+    weight: 'certificate',
+    kinds: ['small_commercial_certificate'],
+    inWords:
+      'Major damage, as by a collision, a grounding or a fire, is notified at once to the certifying authority, and its repair is approved by it. Every such event on record counts as one that may have done major damage until somebody of the authority has looked.',
+    source: {
+      publication: 'MGN 280',
+      clause: '27.7.3',
+      address: 'https://www.imorules.com/GUID-3A40B702-0344-4F1C-BFCE-468E13324750.html',
+      status: 'read',
+    },
+    alsoAsks: [
+      'What is major damage is for the certifying authority to say: where it says that nothing need be done, record its look as the inspection.',
+    ],
+    duties: [
+      {
+        id: 'damage_notice',
+        action: { kind: 'inspect', words: 'Notify the certifying authority at once, and have the repair approved' },
+        inWords: 'Damage by collision, grounding or fire is notified at once, and its repair approved',
+        limits: [{ kind: 'triggered', events: ['grounding', 'collision', 'fire'], facts: [] }],
+        resets: [{ act: 'inspected', by: ['surveyor', 'marine_inspector'] }],
+      },
+    ],
+    checks: [],
+  },
 ];
