@@ -33,6 +33,7 @@ export async function layOutSurvey(at: At, camera: Camera, plan: SurveyPlan): Pr
     await lookBehind(at(day), visit, plan, unseen, index);
     if (index === plan.days.length - 1) await askRigger(at, day, visit, plan);
     await measure(at, day, visit, plan, index);
+    if (index === plan.days.length - 1) await measureDrain(at, day, visit, plan);
     await photographGauge(at, day, visit, camera, index);
     if (index === plan.days.length - 1 && plan.lastIsOpen) return;
     await answerPlaces(at, day, visit, told, index);
@@ -131,6 +132,13 @@ async function measure(
     const said = { zone: 'hull_below_water', point: POINTS[point] ?? '', measure: 'moisture', value } as const;
     wanted(await takeReading(at(day), { visitId, said: { ...said, instrument: 'meter', words: null } }));
   }
+}
+
+/** Named as the publication's own survey point, so that it is held against it. */
+async function measureDrain(at: At, day: Day, { id: visitId, route }: VisitRecord, plan: SurveyPlan): Promise<void> {
+  if (plan.gasDrainMm === null || !route.some(({ zone }) => zone === 'gas_locker')) return;
+  const said = { zone: 'gas_locker', point: 'drain, inside diameter', measure: 'length', instrument: null } as const;
+  wanted(await takeReading(at(day), { visitId, said: { ...said, value: plan.gasDrainMm, words: null } }));
 }
 
 async function answerPlaces(

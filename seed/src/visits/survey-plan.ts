@@ -42,6 +42,8 @@ export type SurveyPlan = {
   readonly riggerInDays: number | null;
   /** Moisture at each survey point, visit by visit; the first is the dry reference. */
   readonly moisture: readonly (readonly number[])[];
+  /** Inside diameter of the gas locker's drain, measured on the last visit; `null`: she has no such locker. */
+  readonly gasDrainMm: number | null;
 };
 
 export const POINTS = [
@@ -81,6 +83,7 @@ export function planSurvey(boat: Boat, log: Logbook, currency: string): SurveyPl
     lining: random.chance(0.5) ? { from: 0, until: random.chance(0.4) ? last : null } : null,
     riggerInDays: boat.rig && random.chance(0.5) ? random.between(0, 90) : null,
     moisture: days.map((_, visit) => readingsOf(random, visit)),
+    gasDrainMm: boat.carries === 'motorBoat' ? null : random.pick([12, 20, 25, 19]),
   };
 }
 

@@ -18,6 +18,10 @@ export const foundScreens = (address: () => string): Record<string, (page: Page,
     await page.goto(`${address()}/findings?group=trade`);
     await page.getByRole('heading', { name: /Gas engineer/ }).waitFor();
   },
+  'findings-of-the-week': async (page) => {
+    await page.goto(`${address()}/findings?show=week`);
+    await page.getByRole('heading', { name: /Gas engineer/ }).waitFor();
+  },
   'one-finding': async (page, { hoseId }) => {
     await page.goto(`${address()}/findings/${hoseId}`);
     await page.getByText('Bent hard behind the cooker.').waitFor();

@@ -241,3 +241,27 @@ describe('the one due list', () => {
     expect((await owner.get<DueList>('/v1/due')).body.vesselsOverdue).toBe(1);
   });
 });
+
+describe('the work of the next days', () => {
+  it('is what is in hand, or due or planned by then; what was reported done or put off is not', async () => {
+    const owner = await signedIn();
+    const { enter } = await aBoat(owner);
+    const act = (id: string, body: object) => owner.post(`/v1/findings/${id}/remedy`, body, match(1));
+    const urgent = await enter();
+    const [inHand, planned, later, done] = [
+      await enter({ ...DRAIN, what: 'In hand', urgency: 'observe' }),
+      await enter({ ...DRAIN, what: 'Planned', urgency: 'observe' }),
+      await enter({ ...DRAIN, what: 'Later', urgency: 'observe' }),
+      await enter({ ...HOSE, what: 'Done' }),
+    ];
+    await act(inHand.id, { step: 'begin' });
+    await act(planned.id, { step: 'plan', forDay: '2026-12-02' });
+    await act(later.id, { step: 'plan', forDay: '2026-12-03' });
+    await act(done.id, { step: 'report_done', work: 'Renewed', doneOn: TODAY });
+
+    const { items } = (await owner.get<FindingPage>('/v1/findings?doBy=2026-12-02&limit=2')).body;
+    const { nextCursor } = (await owner.get<FindingPage>('/v1/findings?doBy=2026-12-02&limit=2')).body;
+    const rest = (await owner.get<FindingPage>(`/v1/findings?doBy=2026-12-02&limit=2&cursor=${nextCursor}`)).body.items;
+    expect([...items, ...rest].map(({ id }) => id).sort()).toEqual([urgent.id, inHand.id, planned.id].sort());
+  });
+});

@@ -1,7 +1,7 @@
 /** GET /v1/findings: what is not right across the fleet, the most urgent first. */
 import { HazardCode, StateCode, TradeCode, UrgencyCode, ZoneCode } from '@garboard/contract/finding/codes.ts';
 import { FindingPage } from '@garboard/contract/finding/finding.ts';
-import { Id } from '@garboard/contract/shared.ts';
+import { CalendarDay, Id } from '@garboard/contract/shared.ts';
 import { type FindingFilter, listFindings } from '@garboard/db/finding/list-findings.ts';
 import { rankOf } from '@garboard/domain/finding/codes.ts';
 import { createRoute, z } from '@hono/zod-openapi';
@@ -26,6 +26,10 @@ const filters = {
     .enum(['true', 'false'])
     .optional()
     .meta({ description: 'Only those that have not ended, or only those that have. Without it: both.' }),
+  doBy: CalendarDay.optional().meta({
+    description:
+      'Only work that can be done until this day: in hand, or due or planned by then, and neither reported done nor put off.',
+  }),
   order: z.enum(['urgency', 'age']).default('urgency').meta({
     description: '`urgency`: the most urgent first, and of these the worst hazard. `age`: the longest known first.',
   }),

@@ -4,7 +4,7 @@ import type { Problem } from '@garboard/contract/problem.ts';
 import { match, pointersOf, signedIn, signedInPerson } from '@garboard/tests/support/api.ts';
 import { aBoat, DRAIN, HOSE } from '@garboard/tests/support/boat-with-findings.ts';
 import { TODAY } from '@garboard/tests/support/organisation.ts';
-import { anItem, state } from '@garboard/tests/support/vessels.ts';
+import { anItem, aVessel, state } from '@garboard/tests/support/vessels.ts';
 import { describe, expect, it } from 'vitest';
 
 const evidence = [{ kind: 'looked', words: 'New hose, dated 2026' }];
@@ -87,6 +87,27 @@ describe('a remedy', () => {
     const { body } = await owner.post<Finding>(`/v1/findings/${id}/remedy`, put, match(1));
     expect(body.due).toMatchObject({ source: 'deferral', on: '2027-02-01', standing: 'in_date' });
     expect(body.reads).toBe('Put off; Tomas Reef looks at it again on 2027-02-01');
+  });
+
+  // MGN 280 27.3.3 (read): the certificate runs no longer than five years from the examination out of the water.
+  it('is not put off past what the broken rule asks of the thing itself, nor accepted', async () => {
+    const owner = await signedIn();
+    const ctx = owner.organisation.ctx();
+    const vessel = await aVessel(ctx, ['uk_small_commercial']);
+    const { item } = await anItem(ctx, vessel.id, 'small_commercial_certificate');
+    await state(ctx, item.id, { fact: 'printed_expiry', on: '2027-01-31' });
+    const found = { ...DRAIN, what: 'Certificate soon out of date', itemId: item.id, ruleId: 'cert-mgn280' };
+    const { id } = (await owner.post<Finding>(`/v1/vessels/${vessel.id}/findings`, found)).body;
+    const put = { reviewOn: '2027-01-10', responsible: 'Tomas Reef', reason: 'booked' };
+    const step = (body: object) => owner.post<Problem>(`/v1/findings/${id}/remedy`, { ...put, ...body }, match(1));
+
+    const late = await step({ step: 'defer', until: '2027-02-15' });
+    expect([late.status, late.body.errors]).toEqual([
+      422,
+      [{ pointer: '/until', detail: 'lies after 2027-01-31: MGN 280 27.3.3' }],
+    ]);
+    expect(pointersOf(await step({ step: 'accept' }))).toEqual(['/step']);
+    expect((await step({ step: 'defer', until: '2027-01-31' })).status).toBe(200);
   });
 
   it('cannot be put off by the yard, nor for what must be dealt with before use', async () => {

@@ -2,6 +2,7 @@
 import { loadWalk } from '@garboard/actions/survey-visit/walk-of-visit.ts';
 import { Walk } from '@garboard/contract/survey-visit/walk.ts';
 import { loadVisit } from '@garboard/db/survey-visit/visits.ts';
+import { loadPoints } from '@garboard/db/survey-visit/walked.ts';
 import { createRoute } from '@hono/zod-openapi';
 import type { Deps } from '../deps.ts';
 import { json, READ_ONE_PROBLEMS, routes, SIGNED_IN, VisitPath } from '../openapi/declare.ts';
@@ -28,9 +29,9 @@ export function getWalkRoute(deps: Deps) {
     const { visitId } = c.req.valid('param');
     const walked = await read(c, deps, async (tx) => {
       const visit = await loadVisit(tx, visitId);
-      return visit && { visit, walk: await loadWalk(tx, visit) };
+      return visit && { visit, walk: await loadWalk(tx, visit), points: await loadPoints(tx, visit.vesselId) };
     });
     if (!walked) return problem(c, 'not-found');
-    return c.json(presentWalk(walked.visit, walked.walk), 200);
+    return c.json(presentWalk(walked.visit, walked.walk, walked.points), 200);
   });
 }

@@ -9,6 +9,7 @@ import type {
   ReferralRecord,
   VisitRecord,
 } from '@garboard/db/survey-visit/visit-record.ts';
+import { heldAgainst } from '@garboard/domain/reading/published-limits.ts';
 import { checkOn } from '@garboard/domain/survey-visit/instrument.ts';
 import { withoutNulls } from '../request/without-nulls.ts';
 
@@ -33,7 +34,14 @@ export const presentAddendum = (addendum: AddendumRecord): Addendum => ({ ...add
 export function presentReading(reading: ReadingRecord, { detail }: VisitRecord): Reading {
   const instrument = detail.instruments.find(({ key }) => key === reading.instrument);
   const check = instrument ? checkOn(instrument, reading.takenOn) : 'unknown';
-  return { ...(withoutNulls(reading) as Omit<Reading, 'check'>), check };
+  return { ...(withoutNulls(reading) as Omit<Reading, 'check'>), check, ...limitOf(reading) };
+}
+
+function limitOf(reading: ReadingRecord): Pick<Reading, 'limit'> {
+  const held = heldAgainst(reading);
+  if (held.kind === 'no_limit') return {};
+  const { atLeast, inWords, source } = held.limit;
+  return { limit: { within: held.kind === 'within', atLeast, inWords, source } };
 }
 
 export function presentLimitation({ vesselId, vesselName, version: _, ...record }: LimitationRecord): Limitation {

@@ -4,12 +4,17 @@ import type { Walk } from '@garboard/contract/survey-visit/walk.ts';
 import type { FindingRecord } from '@garboard/db/finding/finding-record.ts';
 import type { LimitationRecord, RouteZone, VisitRecord } from '@garboard/db/survey-visit/visit-record.ts';
 import { readsAs } from '@garboard/domain/finding/words.ts';
+import { PUBLISHED_LIMITS } from '@garboard/domain/reading/published-limits.ts';
 import { presentEvidence } from '../evidence/present-evidence.ts';
 import { presentAnswer, presentReading } from './present-visit.ts';
 
 type Stop = Walk['stops'][number];
 
-export function presentWalk(visit: VisitRecord, walk: VisitWalk): Walk {
+type Point = { readonly zone: string; readonly point: string };
+
+/** `points`: where something was measured or photographed on her before. */
+export function presentWalk(visit: VisitRecord, walk: VisitWalk, points: readonly Point[]): Walk {
+  const known = [...PUBLISHED_LIMITS, ...points];
   const onRoute = new Set(visit.route.map(({ zone }) => zone));
   const others = [
     ...walk.findings.map(({ finding }) => finding.zone),
@@ -19,13 +24,13 @@ export function presentWalk(visit: VisitRecord, walk: VisitWalk): Walk {
   const off = [...new Set(others)].filter((zone) => !onRoute.has(zone));
   const route = [...visit.route, ...off.map((zone) => ({ zone, name: zone.replaceAll('_', ' ') }))];
   return {
-    stops: route.map((stop) => stopOf(stop, visit, walk)),
+    stops: route.map((stop) => stopOf(stop, visit, walk, known)),
     unanswered: walk.unanswered.map((each) => ({ ...each })),
   };
 }
 
 /** What lies at no place of the route comes after it. */
-function stopOf({ zone, name }: RouteZone, visit: VisitRecord, walk: VisitWalk): Stop {
+function stopOf({ zone, name }: RouteZone, visit: VisitRecord, walk: VisitWalk, points: readonly Point[]): Stop {
   const answer = walk.answers.findLast((each) => each.zone === zone);
   return {
     ...{ zone, name },
@@ -36,6 +41,7 @@ function stopOf({ zone, name }: RouteZone, visit: VisitRecord, walk: VisitWalk):
       .filter((each) => each.zone === zone)
       .map(({ id, what, trade, dueOn }) => ({ id, what, trade: trade as Stop['referrals'][number]['trade'], dueOn })),
     readings: walk.readings.filter((each) => each.zone === zone).map((each) => presentReading(each, visit)),
+    points: [...new Set(points.filter((each) => each.zone === zone).map(({ point }) => point))],
     evidence: walk.evidence.filter((each) => each.zone === zone).map(presentEvidence),
   };
 }

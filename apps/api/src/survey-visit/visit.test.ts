@@ -3,33 +3,13 @@ import type { DueList } from '@garboard/contract/due-list/due-list.ts';
 import type { Finding } from '@garboard/contract/finding/finding.ts';
 import type { Problem } from '@garboard/contract/problem.ts';
 import type { SealedCopy, SurveyRoute, Visit, VisitPage } from '@garboard/contract/survey-visit/visit.ts';
-import type { Limitation, Reading, Referral, Walk } from '@garboard/contract/survey-visit/walk.ts';
-import { type Client, match, pointersOf, signedIn } from '@garboard/tests/support/api.ts';
+import type { Limitation, Referral } from '@garboard/contract/survey-visit/walk.ts';
+import { match, pointersOf, signedIn } from '@garboard/tests/support/api.ts';
 import { aFinding } from '@garboard/tests/support/findings.ts';
 import { TODAY } from '@garboard/tests/support/organisation.ts';
 import { aVessel } from '@garboard/tests/support/vessels.ts';
+import { aBoat, looked, NEW, SURVEYOR } from '@garboard/tests/support/visited-boat.ts';
 import { describe, expect, it } from 'vitest';
-
-const SURVEYOR = { name: 'Ines Vale', capacity: 'surveyor', qualification: 'S-311' };
-const NEW = { purpose: 'condition', water: 'ashore', startedOn: '2026-11-24', craft: 'open_boat', persons: [SURVEYOR] };
-const looked = [{ kind: 'looked', words: 'tried twice' }];
-
-/** A boat that is walked in two places. */
-async function aBoat(owner: Client) {
-  const vessel = await aVessel(owner.organisation.ctx(), [], 'Marsh Harrier');
-  const zones = [
-    { zone: 'papers', name: 'Papers' },
-    { zone: 'gas_installation', name: 'Gas' },
-  ];
-  await owner.put('/v1/survey-routes/open_boat', { zones }, match(1));
-  const start = async (more: object = {}) =>
-    (await owner.post<Visit>(`/v1/vessels/${vessel.id}/visits`, { ...NEW, ...more })).body;
-  const sound = (visitId: string, zone: string) => owner.post(`/v1/visits/${visitId}/zones`, { zone, answer: 'sound' });
-  const complete = (visitId: string, version = 1) =>
-    owner.post<Visit & Problem>(`/v1/visits/${visitId}/completion`, { completedOn: TODAY }, match(version));
-  const walk = async (visitId: string) => (await owner.get<Walk>(`/v1/visits/${visitId}/walk`)).body;
-  return { vessel, start, sound, complete, walk };
-}
 
 describe('a visit', () => {
   it('begins with who came, the route as it is that day, and what the last ones left open where it lies', async () => {
@@ -169,43 +149,6 @@ describe('a visit', () => {
       match(3),
     );
     expect([theirs.status, pointersOf(theirs)]).toEqual([422, ['/visitId']]);
-  });
-});
-
-describe('a reading', () => {
-  it('says beside itself whether its instrument was in check that day, and is never nought where nothing was measured', async () => {
-    const owner = await signedIn();
-    const { start, walk } = await aBoat(owner);
-    const instrument = (key: string, nextCheckOn?: string) => ({
-      key,
-      maker: 'Quillmere',
-      model: 'QM-2',
-      ...(nextCheckOn && { nextCheckOn }),
-    });
-    const { id } = await start({
-      instruments: [instrument('good', '2027-01-01'), instrument('late', '2026-10-01'), instrument('odd')],
-    });
-    const take = (more: object) =>
-      owner.post<Reading & Problem>(`/v1/visits/${id}/readings`, {
-        zone: 'papers',
-        point: 'port, frame 4',
-        measure: 'moisture',
-        ...more,
-      });
-
-    await take({ value: 18, instrument: 'good' });
-    await take({ value: 19, instrument: 'late' });
-    await take({ value: 20, instrument: 'odd' });
-    expect((await take({ words: 'wet surface' })).body).not.toHaveProperty('value');
-    const wrong = await take({ instrument: 'none', zone: 'sails' });
-    expect(pointersOf(wrong)).toEqual(['/zone', '/instrument', '/words']);
-    const readings = (await walk(id)).stops[0]?.readings;
-    expect(readings?.map(({ value, unit, check }) => [value, unit, check])).toEqual([
-      [18, 'scale', 'in_check'],
-      [19, 'scale', 'out_of_check'],
-      [20, 'scale', 'unknown'],
-      [undefined, 'scale', 'unknown'],
-    ]);
   });
 });
 

@@ -6,7 +6,7 @@ import { hazardWords, stateWords, tradeWords, urgencyWords } from '../strings/fi
 import { type Choice, WordChoice } from '../ui/word-choice.tsx';
 import { type FindingsSearch, isFiltered, readFindingsSearch } from './findings-search.ts';
 
-const { filter, show, groups, takeAway, filters } = strings.list;
+const { filter, show, orders, groups, takeAway, filters } = strings.list;
 
 type Props = { search: FindingsSearch; onChange: (next: Partial<FindingsSearch>) => void };
 
@@ -37,14 +37,24 @@ export function FindingsFilters({ search, onChange }: Props) {
         name={filter.show}
         any={show.open}
         value={search.show}
-        choices={[{ value: 'ended', words: show.ended }]}
+        choices={[
+          { value: 'week', words: show.week },
+          { value: 'ended', words: show.ended },
+        ]}
         onChoose={(value) => choose('show', value)}
       />
       <WordChoice
+        name={filter.order}
+        any={orders.urgency}
+        value={search.order}
+        choices={[{ value: 'age', words: orders.age }]}
+        onChoose={(value) => choose('order', value)}
+      />
+      <WordChoice
         name={filter.group}
-        any={groups.urgency}
+        any={search.show === 'week' ? groups.trade : groups.urgency}
         value={search.group}
-        choices={words(groups).filter(({ value }) => value !== 'urgency')}
+        choices={words(groups).filter(({ value }) => value !== (search.show === 'week' ? 'trade' : 'urgency'))}
         onChoose={(value) => choose('group', value)}
       />
       {isFiltered(search) && (

@@ -26,14 +26,15 @@ export function FindingsPage() {
   return (
     <>
       <PageHeader
-        title={search.show === 'ended' ? list.titleEnded : list.title}
+        title={TITLE[search.show ?? 'open']}
         acts={
           <button type="button" onClick={() => window.print()}>
             {strings.list.print}
           </button>
         }
       >
-        {search.show !== 'ended' && <Answer />}
+        {search.show === undefined && <Answer />}
+        {search.show === 'week' && <p className="answer">{list.weekHow}</p>}
       </PageHeader>
       <FindingsFilters search={search} onChange={change} />
       <Lists search={search} />
@@ -58,7 +59,9 @@ function Lists({ search }: { search: FindingsSearch }) {
   if (!data) return <Failed what={list.failed} why={whyItFailed(error)} again={refetch} />;
   const findings = data.pages.flatMap(({ items }) => items);
   if (findings.length === 0) return <Nothing filtered={isFiltered(search) || search.show !== undefined} />;
-  const groups = Map.groupBy(findings, (finding) => headingOf(finding, search.group ?? 'urgency'));
+  const groups = Map.groupBy(findings, (finding) =>
+    headingOf(finding, search.group ?? (search.show === 'week' ? 'trade' : 'urgency')),
+  );
   return (
     <>
       {[...groups].map(([heading, some]) => (
@@ -81,6 +84,8 @@ function Lists({ search }: { search: FindingsSearch }) {
     </>
   );
 }
+
+const TITLE = { open: list.title, week: list.titleWeek, ended: list.titleEnded };
 
 const { where: _, ...COLUMNS } = list.columns;
 

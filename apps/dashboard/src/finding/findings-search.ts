@@ -11,16 +11,21 @@ import {
   type UrgencyCode,
   urgencyWords,
 } from '../strings/finding-codes.ts';
+import { dayFromNumber, dayNumber, readersToday } from '../ui/calendar.ts';
 import type { FindingsQuery } from './finding.query.ts';
 
+const WEEK = 7;
+
 export type Group = keyof typeof strings.list.groups;
+type Show = 'week' | 'ended';
 export type FindingsSearch = {
   urgency?: UrgencyCode | undefined;
   hazard?: HazardCode | undefined;
   trade?: TradeCode | undefined;
   state?: StateCode | undefined;
   vessel?: string | undefined;
-  show?: 'ended' | undefined;
+  show?: Show | undefined;
+  order?: 'age' | undefined;
   group?: Group | undefined;
 };
 
@@ -31,14 +36,21 @@ export function readFindingsSearch(raw: Record<string, unknown>): FindingsSearch
     trade: oneOf(raw.trade, tradeWords),
     state: oneOf(raw.state, stateWords),
     vessel: text(raw.vessel),
-    show: raw.show === 'ended' ? ('ended' as const) : undefined,
+    show: raw.show === 'ended' || raw.show === 'week' ? raw.show : undefined,
+    order: raw.order === 'age' ? raw.order : undefined,
     group: oneOf(raw.group, strings.list.groups),
   });
 }
 
 export function toFindingsQuery({ vessel, show, group: _, ...asked }: FindingsSearch): FindingsQuery {
-  return present({ ...asked, vesselId: vessel, open: show === 'ended' ? ('false' as const) : ('true' as const) });
+  const open = show === 'ended' ? ('false' as const) : ('true' as const);
+  return present({
+    ...asked,
+    vesselId: vessel,
+    open,
+    doBy: show === 'week' ? dayFromNumber(dayNumber(readersToday()) + WEEK) : undefined,
+  });
 }
 
-export const isFiltered = ({ show: _, group: __, ...asked }: FindingsSearch) =>
+export const isFiltered = ({ show: _, group: __, order: ___, ...asked }: FindingsSearch) =>
   Object.values(asked).some((each) => each !== undefined);

@@ -4,6 +4,8 @@ import { counted, numberInWords, sentenceCase } from '../ui/number-words.ts';
 const list = {
   title: 'What was found and is not put right',
   titleEnded: 'What was found and has ended',
+  titleWeek: 'What can be done in the next seven days',
+  weekHow: 'In hand, or due or planned within seven days; what was reported done, put off or accepted is left out.',
   answer: (all: number, urgent: number) => {
     if (all === 0) return 'Nothing that was found is open. That is not the same as safe: the skipper decides.';
     const open = `${sentenceCase(counted(all, 'finding', 'findings'))} open`;
@@ -28,10 +30,12 @@ const list = {
     state: 'standing',
     vessel: 'vessel',
     show: 'show',
+    order: 'in order of',
     group: 'grouped by',
     any: 'any',
   },
-  show: { open: 'open ones', ended: 'ended ones' },
+  show: { open: 'open ones', week: 'work of the next seven days', ended: 'ended ones' },
+  orders: { urgency: 'urgency', age: 'age, the longest known first' },
   groups: { urgency: 'urgency', trade: 'trade', vessel: 'vessel', hazard: 'hazard' },
   noTrade: 'Nobody named yet',
   takeAway: 'Show everything',

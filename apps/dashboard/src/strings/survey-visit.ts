@@ -53,6 +53,7 @@ export const reasonWords: Record<LimitationReason, string> = {
 export const measureWords: Record<MeasureCode, string> = {
   moisture: 'moisture, by comparison',
   thickness: 'thickness, mm',
+  length: 'length or bore, mm',
   blisters: 'blisters per m²',
   rig_tension: 'rig tension, kgf',
   rudder_play: 'rudder play, mm',
@@ -119,6 +120,7 @@ const one = {
   closed:
     'Never enter a locker or tank that can close on you or whose air is not known to be good. A boat on shores is for the yard: if a shore is slack keep clear and call the foreman.',
   moisture: 'A moisture meter compares; it does not measure water content.',
+  outside: 'does not keep',
   left: (count: number) => `${sentenceCase(counted(count, 'answer is', 'answers are'))} still missing.`,
   nothingLeft: 'Everything is answered.',
   complete: 'Complete and seal',
@@ -144,6 +146,8 @@ const one = {
   urgency: 'To be dealt with',
   trade: 'For whom',
   dueOn: 'By',
+  deadline: 'Their deadline',
+  theList: 'the authority’s own list',
   point: 'Survey point',
   measure: 'What is measured',
   value: 'Value',
@@ -159,7 +163,14 @@ const one = {
   asked: (trade: string, day: string) => `${trade}, by ${day}`,
   notDone: 'Not written',
   addenda: 'Corrections that came afterwards',
-  addendum: { name: 'Who adds it', words: 'What is to be corrected', reason: 'Why', submit: 'Add it' },
+  addendum: { name: 'Who adds it', words: 'What is to be corrected', reason: 'Why', submit: 'Add a correction' },
 };
 
-export const strings = { list, start, one };
+const change = {
+  open: 'Change what is known of the visit',
+  hours: 'Hours aboard',
+  noNumber: 'write a number, such as 3.5',
+  submit: 'Change it',
+};
+
+export const strings = { list, start, one, change };

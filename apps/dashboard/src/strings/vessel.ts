@@ -40,6 +40,7 @@ export const strings = {
   },
   before: 'Before anybody uses her',
   beforeNothing: 'Nothing on record is out of date. “Nothing recorded against her” is not “safe”: the skipper decides.',
+  where: 'Where',
   places: 'From keel to masthead',
   somewhere: 'somewhere aboard',
   noRule: 'No rule here gives it a date.',

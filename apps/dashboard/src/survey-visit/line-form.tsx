@@ -1,6 +1,6 @@
 /** One line of a place, typed without leaving the keys: what sort of line, its words, Enter. */
 import { useQueryClient } from '@tanstack/react-query';
-import { type FormEvent, type ReactNode, useRef, useState } from 'react';
+import { type FormEvent, type ReactNode, useId, useRef, useState } from 'react';
 import { useOnceKey } from '../item/use-once-key.ts';
 import { form } from '../strings/form.ts';
 import { strings } from '../strings/survey-visit.ts';
@@ -63,11 +63,31 @@ export function LineForm({ label, onWrite, moveOn, visitId, children }: Props) {
 
 type BoxProps = { name: string; value: string; onChange: (value: string) => void };
 
-export function LineText({ name, value, onChange, wide }: BoxProps & { wide?: boolean }) {
+/** `known`: words that were used before, offered while typing. */
+export function LineText({
+  name,
+  value,
+  onChange,
+  wide,
+  known = [],
+}: BoxProps & { wide?: boolean; known?: readonly string[] }) {
+  const id = useId();
   return (
     <label className={wide ? 'line-box wide' : 'line-box'}>
       <span>{name}</span>
-      <input value={value} autoComplete="off" onChange={(event) => onChange(event.currentTarget.value)} />
+      <input
+        value={value}
+        autoComplete="off"
+        {...(known.length > 0 && { list: id })}
+        onChange={(event) => onChange(event.currentTarget.value)}
+      />
+      {known.length > 0 && (
+        <datalist id={id}>
+          {known.map((each) => (
+            <option key={each} value={each} />
+          ))}
+        </datalist>
+      )}
     </label>
   );
 }

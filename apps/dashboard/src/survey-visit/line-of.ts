@@ -1,6 +1,6 @@
 /** What was typed into a line, as the API takes it; `null` where its words are missing. */
 import type { components } from '@garboard/client/generated/api.d.ts';
-import type { strings } from '../strings/survey-visit.ts';
+import { strings } from '../strings/survey-visit.ts';
 import { readersToday } from '../ui/calendar.ts';
 import { readDate } from '../ui/read-date.ts';
 import type { Line, Visit } from './visit.query.ts';
@@ -20,10 +20,13 @@ export const EMPTY_LINE = {
   measure: 'moisture',
   value: '',
   instrument: '',
+  deadline: '',
 };
 export type LineDraft = { readonly [Key in keyof typeof EMPTY_LINE]: string };
 
-export function lineOf(draft: LineDraft, visit: Pick<Visit, 'id' | 'vessel'>, zone: string): Line | null {
+type Of = Pick<Visit, 'id' | 'vessel' | 'client'>;
+
+export function lineOf(draft: LineDraft, visit: Of, zone: string): Line | null {
   const kind = draft.kind as LineKind;
   const text = draft.words.trim();
   const words = text === '' ? {} : { words: text };
@@ -34,7 +37,7 @@ export function lineOf(draft: LineDraft, visit: Pick<Visit, 'id' | 'vessel'>, zo
     case 'not_examined':
       return { kind: 'zone', body: { zone, answer: 'not_examined', reason, ...words } };
     case 'finding':
-      return text === '' ? null : { kind, vesselId: visit.vessel.id, body: findingOf(draft, text, zone, visit.id) };
+      return text === '' ? null : foundLine(visit, findingOf(draft, text, zone, visit));
     case 'limitation':
       return text === '' ? null : { kind, body: { zone, what: text, reason } };
     case 'reading':
@@ -44,16 +47,24 @@ export function lineOf(draft: LineDraft, visit: Pick<Visit, 'id' | 'vessel'>, zo
   }
 }
 
-const findingOf = (
-  { hazard, urgency }: LineDraft,
+function findingOf(
+  { hazard, urgency, deadline }: LineDraft,
   what: string,
   zone: string,
-  visitId: string,
-): Schemas['NewFinding'] => ({
-  ...{ zone, what, visitId, on: readersToday(), evidence: [] },
-  hazard: hazard as Schemas['HazardCode'],
-  urgency: urgency as Schemas['UrgencyCode'],
-});
+  { id: visitId, client }: Pick<Visit, 'id' | 'client'>,
+): Schemas['NewFinding'] | null {
+  const limit = deadline.trim() === '' ? null : readDate(deadline);
+  if (limit && (limit.kind === 'fault' || limit.date.length < 10)) return null;
+  return {
+    ...{ zone, what, visitId, on: readersToday(), evidence: [] },
+    hazard: hazard as Schemas['HazardCode'],
+    urgency: urgency as Schemas['UrgencyCode'],
+    ...(limit && { limit: { on: limit.date, source: client ?? strings.one.theList } }),
+  };
+}
+
+const foundLine = ({ vessel }: Of, body: Schemas['NewFinding'] | null): Line | null =>
+  body && { kind: 'finding', vesselId: vessel.id, body };
 
 /** A comma is read as a decimal point. No number is no measurement, and then words are asked for. */
 function readingOf(

@@ -41,7 +41,7 @@ export function PlaceForm({ visit, stop }: { visit: Visit; stop: Stop }) {
       )}
       {kind === 'reading' && (
         <>
-          <LineText name={one.point} {...box('point')} />
+          <LineText name={one.point} known={stop.points} {...box('point')} />
           <LineChoice name={one.measure} words={measureWords} {...box('measure')} />
           <LineText name={one.value} {...box('value')} />
           <LineChoice name={one.instrument} words={instrumentsOf(visit)} {...box('instrument')} />
@@ -52,6 +52,7 @@ export function PlaceForm({ visit, stop }: { visit: Visit; stop: Stop }) {
         <>
           <LineChoice name={one.hazard} words={hazardWords} {...box('hazard')} />
           <LineChoice name={one.urgency} words={urgencyWords} {...box('urgency')} />
+          {visit.purpose === 'deficiency_list' && <LineText name={one.deadline} {...box('deadline')} />}
         </>
       )}
       {kind === 'referral' && (

@@ -15,6 +15,7 @@ import { Failed } from '../ui/failed.tsx';
 import { sentenceCase } from '../ui/number-words.ts';
 import { PageHeader } from '../ui/page-header.tsx';
 import { Waiting } from '../ui/waiting.tsx';
+import { ChangeVisit } from './change-visit.tsx';
 import { focusLine } from './focus-after.ts';
 import { OpenMatters } from './open-matters.tsx';
 import { PlaceForm } from './place-form.tsx';
@@ -53,6 +54,7 @@ export function VisitPage() {
           </Link>
         </p>
       </PageHeader>
+      {writing && <ChangeVisit key={version} visit={data} version={version} />}
       {writing && <Caution>{one.closed}</Caution>}
       {data.state === 'completed' ? <Sealed visit={data} /> : <Left visit={data} version={version} walk={walk.data} />}
       <section aria-labelledby="route">
@@ -122,12 +124,13 @@ function StopSection({ visit, stop, writing }: { visit: Visit; stop: Stop; writi
         <OpenMatters visit={visit} stop={stop} writing={writing} />
         {readings.length > 0 && (
           <ul className="readings">
-            {readings.map(({ id, point, measure, value, words, check }) => (
+            {readings.map(({ id, point, measure, value, words, check, limit }) => (
               <li key={id}>
                 {point}: {measureWords[measure]} <strong>{value ?? '—'}</strong>{' '}
                 <span className={check === 'in_check' ? 'sub' : 'sub out-of-check'}>
                   {[checkWords[check], words].filter(Boolean).join(' · ')}
                 </span>
+                {limit && <LimitWords limit={limit} />}
               </li>
             ))}
             {readings.some(({ measure }) => measure === 'moisture') && <li className="quiet">{one.moisture}</li>}
@@ -137,5 +140,20 @@ function StopSection({ visit, stop, writing }: { visit: Visit; stop: Stop; writi
         {writing && <PlaceForm visit={visit} stop={stop} />}
       </div>
     </section>
+  );
+}
+
+type Limit = NonNullable<Stop['readings'][number]['limit']>;
+
+/** What a publication asks of the point: quiet where it is kept, marked where it is not. */
+function LimitWords({ limit: { within, inWords, source } }: { limit: Limit }) {
+  return (
+    <p className={within ? 'sub' : 'sub outside-limit'}>
+      {!within && <span className="standing overdue">{one.outside}</span>}{' '}
+      <a href={source.address} rel="noreferrer">
+        {source.publication}
+      </a>
+      : {inWords}.
+    </p>
   );
 }

@@ -10,6 +10,7 @@ export type Visit = Schemas['Visit'];
 export type Walk = Schemas['Walk'];
 export type Stop = Schemas['RouteStop'];
 export type NewVisit = Schemas['NewVisit'];
+export type VisitChange = Schemas['VisitChange'];
 
 export const visitsQuery = (vesselId?: string) =>
   queryOptions({
@@ -98,6 +99,9 @@ export const answerLimitation = (
       body,
     }),
   );
+
+export const changeVisit = (visitId: string, body: VisitChange, version: string): Promise<Visit> =>
+  answer(api.PATCH('/v1/visits/{visitId}', { params: { path: { visitId }, header: { 'If-Match': version } }, body }));
 
 export const completeVisit = (visitId: string, version: string, completedOn: string, once: string): Promise<Visit> =>
   answer(

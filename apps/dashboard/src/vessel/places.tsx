@@ -10,6 +10,7 @@ import { sentenceCase } from '../ui/number-words.ts';
 import { FindingEntry } from './finding-entry.tsx';
 import { ItemEntry } from './item-entry.tsx';
 import type { VesselSearch } from './vessel-search.ts';
+import { Where } from './where.tsx';
 import { byZone } from './zones.ts';
 
 type Props = {
@@ -18,16 +19,18 @@ type Props = {
   findings: readonly Finding[];
   search: VesselSearch;
   onOpen: (open: string | undefined) => void;
+  hasRig: boolean;
 };
 
-export function Places({ items, rows, findings, search, onOpen }: Props) {
+export function Places({ hasRig, items, rows, findings, search, onOpen }: Props) {
   const kinds = useQuery(itemKindsQuery()).data ?? [];
   const zoneOf = (item: Item) => item.zone ?? kinds.find(({ id }) => id === item.kind)?.zone ?? strings.somewhere;
+  const places = byZone([...items, ...findings], (each) => (isItem(each) ? zoneOf(each) : nameOfZone(each.zone)));
   return (
-    <section aria-labelledby="places" className="places">
-      <h2 id="places">{strings.places}</h2>
-      {byZone([...items, ...findings], (each) => ('kind' in each ? zoneOf(each) : nameOfZone(each.zone))).map(
-        ({ zone, things }) => (
+    <div className="with-drawing">
+      <section aria-labelledby="places" className="places">
+        <h2 id="places">{strings.places}</h2>
+        {places.map(({ zone, things }) => (
           <section key={zone} className="place" aria-label={sentenceCase(zone)}>
             <h3>{sentenceCase(zone)}</h3>
             <div>
@@ -47,9 +50,16 @@ export function Places({ items, rows, findings, search, onOpen }: Props) {
               ))}
             </div>
           </section>
-        ),
-      )}
-    </section>
+        ))}
+      </section>
+      <Where
+        hasRig={hasRig}
+        places={places.map(({ zone, things }) => {
+          const aboard = new Set(things.filter(isItem).map(({ id }) => id));
+          return { zone, rows: rows.filter(({ item }) => aboard.has(item.id)), findings: things.filter(isFinding) };
+        })}
+      />
+    </div>
   );
 }
 

@@ -55,6 +55,7 @@ export function VesselPage() {
         findings={found.data}
         search={search}
         onOpen={onOpen}
+        hasRig={vessel.data.rig !== undefined}
       />
       <ChangesLink vesselId={vesselId} />
     </>
@@ -68,9 +69,10 @@ type BodyProps = {
   findings: Finding[];
   search: VesselSearch;
   onOpen: (open: string | undefined) => void;
+  hasRig: boolean;
 };
 
-function Body({ items, ...props }: BodyProps) {
+function Body({ items, hasRig, ...props }: BodyProps) {
   if (items.length === 0 && props.findings.length === 0) {
     return (
       <div className="empty">
@@ -82,7 +84,7 @@ function Body({ items, ...props }: BodyProps) {
   return (
     <>
       <BeforeUse {...props} />
-      <Places items={items} {...props} />
+      <Places items={items} hasRig={hasRig} {...props} />
     </>
   );
 }

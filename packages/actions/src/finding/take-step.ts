@@ -17,6 +17,7 @@ import { newId } from '../new-id.ts';
 import { done, type FailureKind, type Refused, type Result, refused } from '../result.ts';
 import type { Write } from '../write.ts';
 import { refreshMatters } from './refresh-matters.ts';
+import { ruleLimitOf } from './rule-limit.ts';
 
 export type At = { readonly findingId: string; readonly expectedVersion: number };
 export type StepRefusal = 'not_found' | 'stale' | 'invalid' | 'conflict';
@@ -40,6 +41,7 @@ export async function lockFinding(
     role: ctx.actor.role,
     surveyorAttends: false,
     reviewBy: formatDay(addDays(today, terms.putOffAtMostDays)),
+    ruleLimit: await ruleLimitOf(tx, record.finding),
     secondPairOfEyes: terms.secondPairOfEyes,
   };
   return done({ record, ground, timeZone: vessel.timeZone });

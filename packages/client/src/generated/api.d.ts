@@ -4092,7 +4092,7 @@ export interface components {
          * @description What is measured. `moisture` compares on the meter’s own scale; it is no water content.
          * @enum {string}
          */
-        MeasureCode: "moisture" | "thickness" | "blisters" | "rig_tension" | "rudder_play" | "shaft_play" | "battery_voltage" | "insulation" | "tap_test_dull_area";
+        MeasureCode: "moisture" | "thickness" | "length" | "blisters" | "rig_tension" | "rudder_play" | "shaft_play" | "battery_voltage" | "insulation" | "tap_test_dull_area";
         Missing: {
             what: string;
             whereFound: string;
@@ -5796,6 +5796,19 @@ export interface components {
             id: components["schemas"]["Id"];
             /** @description The `key` of an instrument of the visit. */
             instrument?: string;
+            /** @description What a publication asks of this survey point, and whether the reading keeps it. */
+            limit?: {
+                atLeast: number;
+                inWords: string;
+                source: {
+                    address: string;
+                    clause: string;
+                    publication: string;
+                    /** @enum {string} */
+                    status: "read" | "second_hand" | "memory" | "common_practice";
+                };
+                within: boolean;
+            };
             measure: components["schemas"]["MeasureCode"];
             /**
              * @description The survey point: named the same at every visit.
@@ -6112,6 +6125,8 @@ export interface components {
             findings: components["schemas"]["RouteFinding"][];
             limitations: components["schemas"]["RouteLimitation"][];
             name: string;
+            /** @description Survey points of this place: measured on her before, or named by a publication. */
+            points: string[];
             readings: components["schemas"]["Reading"][];
             referrals: components["schemas"]["RouteReferral"][];
             zone: components["schemas"]["ZoneCode"];
@@ -7364,6 +7379,7 @@ export interface components {
          *           "limitations": [],
          *           "referrals": [],
          *           "readings": [],
+         *           "points": [],
          *           "evidence": []
          *         }
          *       ],
@@ -9864,6 +9880,8 @@ export interface operations {
             query?: {
                 /** @description `nextCursor` of the page before, with the same filters. */
                 cursor?: string;
+                /** @description Only work that can be done until this day: in hand, or due or planned by then, and neither reported done nor put off. */
+                doBy?: string;
                 /** @description What it threatens. */
                 hazard?: components["schemas"]["HazardCode"];
                 /** @description UUIDv7. */

@@ -53,6 +53,7 @@ export const MeasureCode = z
   .enum([
     'moisture',
     'thickness',
+    'length',
     'blisters',
     'rig_tension',
     'rudder_play',

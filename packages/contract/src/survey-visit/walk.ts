@@ -2,6 +2,7 @@
 import * as z from 'zod';
 import { EvidenceFile } from '../evidence/evidence.ts';
 import { SeenCode, TradeCode, UrgencyCode, ZoneCode } from '../finding/codes.ts';
+import { SourceStatus } from '../item/obligation.ts';
 import { CalendarDay, Id, Instant, pageOf, words } from '../shared.ts';
 import { LimitationReasonCode, MeasureCode, ZoneAnswerCode } from './codes.ts';
 
@@ -57,6 +58,15 @@ export const Reading = NewReading.extend({
   check: z.enum(['in_check', 'out_of_check', 'unknown']).meta({
     description: 'Of the instrument, on the day. `unknown`: no instrument, or no day of its next check, is on record.',
   }),
+  limit: z
+    .object({
+      within: z.boolean(),
+      atLeast: z.number(),
+      inWords: z.string(),
+      source: z.object({ publication: z.string(), clause: z.string(), address: z.string(), status: SourceStatus }),
+    })
+    .optional()
+    .meta({ description: 'What a publication asks of this survey point, and whether the reading keeps it.' }),
 }).meta({
   id: 'Reading',
   example: {
@@ -209,6 +219,9 @@ const Stop = z
     limitations: z.array(RouteLimitation),
     referrals: z.array(RouteReferral),
     readings: z.array(Reading),
+    points: z.array(z.string()).meta({
+      description: 'Survey points of this place: measured on her before, or named by a publication.',
+    }),
     evidence: z.array(EvidenceFile).meta({ description: 'Photographs and papers of this visit.' }),
   })
   .meta({ id: 'RouteStop' });
@@ -235,6 +248,7 @@ export const Walk = z
           limitations: [],
           referrals: [],
           readings: [],
+          points: [],
           evidence: [],
         },
       ],

@@ -31,6 +31,8 @@ export type FindingFilter = {
   readonly trade?: Trade;
   readonly zone?: string;
   readonly open?: boolean;
+  /** Work that nobody has reported done or put off: in hand, or due or planned by this day. */
+  readonly doBy?: string;
 };
 
 /** `urgency`: the most urgent first; `age`: the longest known first. */
@@ -71,10 +73,16 @@ export async function listFindings(tx: Scoped, { filter, order, limit, after }: 
   if (filter.trade) query = query.where('f.trade', '=', filter.trade);
   if (filter.zone) query = query.where('f.zone', '=', filter.zone);
   if (filter.open !== undefined) query = query.where('f.is_open', '=', filter.open);
+  if (filter.doBy) query = query.where(canBeDoneBy(filter.doBy));
   if (after)
     query = query.where(sql<boolean>`(${sql.ref(place)}, f.id) > (${placeOf(order, after)}, ${after.id}::uuid)`);
   return pageOf((await query.execute()).map(toView), limit);
 }
+
+const canBeDoneBy = (day: string) => sql<boolean>`(
+  f.state = 'in_hand'
+  or f.state in ('found', 'proposed', 'planned')
+     and (m.overdue_after <= ${day}::date or (f.detail -> 'remedy' ->> 'forDay') <= ${day}))`;
 
 const placeOf = (order: FindingOrder, { place }: FindingKey) =>
   order === 'urgency' ? sql`${place}::smallint` : sql`${place}::date`;

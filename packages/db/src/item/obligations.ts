@@ -2,7 +2,7 @@
 import type { Obligation } from '@garboard/domain/item/obligation.ts';
 import { type Insertable, type Selectable, sql } from 'kysely';
 import type { Scoped } from '../scope.ts';
-import { toObligation } from './obligation-record.ts';
+import { NO_DATE, toObligation } from './obligation-record.ts';
 import type { ObligationTable } from './tables.ts';
 
 export type ObligationRow = Selectable<ObligationTable>;
@@ -19,6 +19,20 @@ export async function listObligations(tx: Scoped, itemId: string): Promise<Oblig
     .orderBy('duty')
     .execute();
   return rows.map(toObligation);
+}
+
+/** By when a rule wants something done about the thing, the first day first, where law or a certificate's terms want it. */
+export async function loadBindingDays(tx: Scoped, itemId: string, ruleId: string): Promise<string[]> {
+  const rows = await tx
+    .selectFrom('obligation')
+    .select('overdue_after')
+    .where('item_id', '=', itemId)
+    .where('rule_id', '=', ruleId)
+    .where('weight', 'in', ['law', 'certificate'])
+    .where('overdue_after', '<', NO_DATE)
+    .orderBy('overdue_after')
+    .execute();
+  return rows.map(({ overdue_after }) => overdue_after);
 }
 
 export function loadObligationRows(tx: Scoped, itemIds: readonly string[]): Promise<ObligationRow[]> {

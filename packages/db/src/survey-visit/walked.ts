@@ -1,5 +1,6 @@
 /** What was written on a visit: answers of places, readings, addenda. Only ever added. */
 import type { Entry } from '@garboard/domain/finding/entry.ts';
+import { sql } from 'kysely';
 import { toEntry } from '../finding/entries.ts';
 import type { Scoped } from '../scope.ts';
 import type { AddendumRecord, AnswerRecord, ReadingRecord, VisitRecord } from './visit-record.ts';
@@ -56,6 +57,17 @@ export async function loadReadings(tx: Scoped, visitId: string): Promise<Reading
     ...{ id, zone, point, measure, value, unit, instrument, words },
     takenOn: taken_on,
   }));
+}
+
+/** Where something was ever measured or photographed on her, by place. */
+export async function loadPoints(tx: Scoped, vesselId: string): Promise<{ zone: string; point: string }[]> {
+  const measured = tx.selectFrom('reading').select(['zone', 'point']).where('vessel_id', '=', vesselId);
+  const shown = tx
+    .selectFrom('evidence')
+    .select([sql<string>`zone`.as('zone'), sql<string>`point`.as('point')])
+    .where('vessel_id', '=', vesselId)
+    .where('point', 'is not', null);
+  return measured.union(shown).orderBy('point').execute();
 }
 
 export async function loadAddenda(tx: Scoped, visitId: string): Promise<AddendumRecord[]> {

@@ -65,5 +65,6 @@ export const GROUND: Ground = {
   role: 'manager',
   surveyorAttends: false,
   reviewBy: '2027-07-01',
+  ruleLimit: null,
   secondPairOfEyes: true,
 };

@@ -120,6 +120,17 @@ describe('putting off and accepting', () => {
     expect(judged(limited, STEPS.accept)).toEqual(['/step']);
   });
 
+  it('never go past what its rule asks of the thing anyway, whichever comes first', () => {
+    const ground = { ruleLimit: { on: '2026-08-10', source: 'MGN 280 27.3.3' } };
+    const until = { ...STEPS.defer, until: '2026-08-15', reviewOn: '2026-08-01' };
+    expect(judged(finding(), until, { ground })).toEqual(['/until']);
+    expect(judged(finding(), { ...until, until: '2026-08-10' }, { ground })).toBe('taken');
+    expect(
+      judged(finding({ limit: { on: '2026-08-12', source: 'x' } }), { ...until, until: '2026-08-11' }, { ground }),
+    ).toEqual(['/until']);
+    expect(judged(finding(), STEPS.accept, { ground })).toEqual(['/step']);
+  });
+
   it('end when it is seen worse, or turns out to matter before use', () => {
     const put = finding({}, STEPS.defer);
     expect(readEntry(put, entry(seen('unchanged'))).remedy.state).toBe('deferred');

@@ -4,7 +4,7 @@
  */
 import type { Role } from '../organisation/permission.ts';
 import { isMoreUrgent } from './codes.ts';
-import type { Entry, Evidence, IsoDay, UrgencySaid } from './entry.ts';
+import type { Entry, Evidence, IsoDay, RemedialLimit, UrgencySaid } from './entry.ts';
 import type { Finding } from './finding.ts';
 import { isOpen, type Move, NEXT, type State } from './next-state.ts';
 import { moveOfSighting } from './remedy-after.ts';
@@ -17,6 +17,8 @@ export type Ground = {
   readonly surveyorAttends: boolean;
   /** The latest day that a review may be put to. */
   readonly reviewBy: IsoDay;
+  /** What the rule that it breaks asks of its thing by when, where that is law or a certificate's terms. */
+  readonly ruleLimit: RemedialLimit | null;
   /** Whether somebody other than whoever did the work must look. */
   readonly secondPairOfEyes: boolean;
 };
@@ -90,9 +92,9 @@ function faultsOf(finding: Finding, entry: Entry, ground: Ground): StepFault[] {
     case 'verified':
       return verifyFaults(finding, entry, ground);
     case 'deferred':
-      return [...leftFaults(finding, entry.reviewOn, ground), ...deferralFaults(finding, entry)];
+      return [...leftFaults(finding, entry.reviewOn, ground), ...deferralFaults(limitOf(finding, ground), entry)];
     case 'accepted':
-      return [...leftFaults(finding, entry.reviewOn, ground), ...limitFaults(finding, '/step')];
+      return [...leftFaults(finding, entry.reviewOn, ground), ...limitFaults(limitOf(finding, ground), '/step')];
     case 'found':
     case 'proposed':
     case 'planned':
@@ -174,7 +176,13 @@ function leftFaults({ urgency }: Finding, reviewOn: IsoDay, { today, reviewBy }:
   ];
 }
 
-function deferralFaults({ limit }: Finding, { until, reviewOn }: Entry & { step: 'deferred' }): StepFault[] {
+/** The earlier of what was written with it and what its rule asks anyway. */
+function limitOf({ limit }: Finding, { ruleLimit }: Ground): RemedialLimit | null {
+  if (limit === null || ruleLimit === null) return limit ?? ruleLimit;
+  return ruleLimit.on < limit.on ? ruleLimit : limit;
+}
+
+function deferralFaults(limit: RemedialLimit | null, { until, reviewOn }: Entry & { step: 'deferred' }): StepFault[] {
   return [
     ...(reviewOn > until ? [fault('/reviewOn', 'must not lie after the day it is put off until')] : []),
     ...(limit && until > limit.on ? [fault('/until', `lies after ${limit.on}: ${limit.source}`)] : []),
@@ -182,7 +190,7 @@ function deferralFaults({ limit }: Finding, { until, reviewOn }: Entry & { step:
 }
 
 /** What a rule sets a day for is done by that day, and not agreed to as it is. */
-const limitFaults = ({ limit }: Finding, pointer: string): StepFault[] =>
+const limitFaults = (limit: RemedialLimit | null, pointer: string): StepFault[] =>
   limit ? [fault(pointer, `cannot be accepted: it must be put right by ${limit.on}: ${limit.source}`)] : [];
 
 const fault = (pointer: string, detail: string): StepFault => ({ pointer, detail });

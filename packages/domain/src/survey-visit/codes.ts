@@ -42,6 +42,7 @@ export const ZONE_ANSWERS = ['sound', 'sighting', 'not_examined'] as const;
 export const MEASURES = {
   moisture: 'scale',
   thickness: 'mm',
+  length: 'mm',
   blisters: 'per m2',
   rig_tension: 'kgf',
   rudder_play: 'mm',

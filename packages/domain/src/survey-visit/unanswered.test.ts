@@ -61,6 +61,22 @@ it('every route begins with the papers, keeps the order of the walk, and an open
   expect(routeOf('motor_boat').map(({ zone }) => zone)).not.toContain('mast_and_rigging');
 });
 
+// 46 CFR 176.610 (read, https://omb.report/icr/202112-1625-006/doc/117290500): in dry dock all accessible underwater parts,
+// through-hull fittings, appendages, propellers, shafts, bearings and rudders are examined; sea valves and strainers are opened.
+it.each(['sailing_yacht', 'motor_boat'] as const)(
+  'the route of a %s passes every part that a drydock examination looks at',
+  (craft) => {
+    const passed = routeOf(craft).map(({ zone }) => zone);
+    const EXAMINED = {
+      'underwater parts and appendages': 'hull_below_water',
+      'propellers, shafts and bearings': 'stern_gear',
+      rudders: 'keel_and_rudder',
+      'through-hull fittings, sea valves and strainers': 'seacocks',
+    };
+    for (const [part, zone] of Object.entries(EXAMINED)) expect(passed, part).toContain(zone);
+  },
+);
+
 it('an instrument is out of check on the day after its next check was due, and nobody knows without a day', () => {
   expect(checkOn({ nextCheckOn: '2026-06-01' }, '2026-06-01')).toBe('in_check');
   expect(checkOn({ nextCheckOn: '2026-06-01' }, '2026-06-02')).toBe('out_of_check');
