@@ -983,8 +983,14 @@ create table share_link (
   expires_at timestamp with time zone not null,
   revoked_at timestamp with time zone,
   version integer not null default 1,
+  purpose text not null default 'look'::text,
+  finding_ids uuid[],
   constraint share_link_pkey PRIMARY KEY (organisation_id, id),
   constraint share_link_organisation_id_fkey FOREIGN KEY (organisation_id) REFERENCES organisation(id),
+  constraint share_link_check CHECK (((purpose = 'yard'::text) = (finding_ids IS NOT NULL))),
+  constraint share_link_check1 CHECK (((purpose <> 'owner'::text) OR (cardinality(vessel_ids) = 1))),
+  constraint share_link_finding_ids_check CHECK ((cardinality(finding_ids) > 0)),
+  constraint share_link_purpose_check CHECK ((purpose = ANY (ARRAY['look'::text, 'yard'::text, 'owner'::text]))),
   constraint share_link_vessel_ids_check CHECK ((cardinality(vessel_ids) > 0))
 );
 alter table share_link enable row level security;

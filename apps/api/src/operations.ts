@@ -87,6 +87,7 @@ import { listSavedViewsRoute } from './saved-view/list-saved-views.route.ts';
 import { removeViewRoute, restoreViewRoute } from './saved-view/remove-view.route.ts';
 import { saveViewRoute } from './saved-view/save-view.route.ts';
 import { searchRoute } from './search/search.route.ts';
+import { answerByLinkRoute, reportByLinkRoute } from './share/act-by-link.route.ts';
 import { getShareLinkRoute } from './share/get-share-link.route.ts';
 import { listLooksRoute } from './share/list-looks.route.ts';
 import { listShareLinksRoute } from './share/list-share-links.route.ts';
@@ -237,6 +238,8 @@ export const OPERATIONS = [
   listLooksRoute,
   revokeShareLinkRoute,
   lookAtSharedRoute,
+  reportByLinkRoute,
+  answerByLinkRoute,
   listKeysRoute,
   makeKeyRoute,
   getKeyRoute,

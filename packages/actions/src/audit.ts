@@ -28,6 +28,7 @@ function credentialText(actor: Actor): string {
     case 'person':
       return `session:${actor.sessionId}`;
     case 'api_key':
+    case 'share_link':
     case 'upkeep':
       return actorText(actor);
   }

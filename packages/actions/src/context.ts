@@ -13,6 +13,8 @@ export type Actor =
       /** Of what its role may, these alone. */
       readonly only?: readonly Permission[];
     }
+  /** An outsider by a link: of a yard's role, the acts of the link alone. */
+  | { readonly kind: 'share_link'; readonly id: string; readonly role: Role; readonly only: readonly Permission[] }
   | { readonly kind: 'upkeep'; readonly id: string; readonly role: Role };
 
 /** `fingerprint` is a hash of what was asked, so that one key cannot stand for two different requests. */

@@ -51,6 +51,8 @@ describe('the access matrix', () => {
     expect(ALL.filter((asked) => !WITH_CREDENTIALS.includes(asked)).map(({ path }) => path)).toEqual([
       '/v1/invitations/preview',
       '/v1/shared/look',
+      '/v1/shared/reports',
+      '/v1/shared/answers',
       '/healthz',
       '/readyz',
     ]);

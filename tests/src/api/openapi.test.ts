@@ -162,6 +162,8 @@ const CONFLICTS: Record<string, string> = {
   verifyFinding: 'one that nobody has reported done',
   mergeFinding: 'one that has ended',
   splitFinding: 'one that has ended',
+  reportByLink: 'work that is reported already',
+  answerByLink: 'an offer that was changed since',
   addPiece: 'a file that is kept or refused already',
   changeVisit: 'one that is completed',
   answerZone: 'a visit that is completed',
@@ -177,7 +179,14 @@ const CONFLICTS: Record<string, string> = {
 };
 
 /** Which operations look something up that their body names. */
-const LOOK_UP = ['acceptInvitation', 'lookAtShared', 'previewInvitation', 'switchOrganisation'];
+const LOOK_UP = [
+  'acceptInvitation',
+  'answerByLink',
+  'lookAtShared',
+  'reportByLink',
+  'previewInvitation',
+  'switchOrganisation',
+];
 
 /** What follows from what an operation takes. Whether a GET refuses a role is its own affair: the access matrix knows. */
 function possibleProblems(method: string, path: string, operation: Operation, told: Told): string[] {

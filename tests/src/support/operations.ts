@@ -70,7 +70,14 @@ export async function thingsOf(client: Client, home?: Pools): Promise<Things> {
   const day = new Date(ctx.now.getTime() + 86_400_000);
   const wanted = { name: 'ours', role: 'viewer', vesselIds: 'all', permissions: 'all', expiresAt: day } as const;
   const { key } = accepted(await makeKey(ctx, wanted));
-  const shown = { label: 'ours', vesselIds: 'all', showsValue: false, expiresAt: day } as const;
+  const shown = {
+    label: 'ours',
+    vesselIds: 'all',
+    showsValue: false,
+    purpose: 'look',
+    findingIds: [],
+    expiresAt: day,
+  } as const;
   const { link } = accepted(await makeShareLink(ctx, shown));
   return {
     vesselId: vessel.id,

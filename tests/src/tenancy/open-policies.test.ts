@@ -49,7 +49,14 @@ async function fill(fleet: Fleet): Promise<void> {
   }
   await tryEverything(own, WITH_CREDENTIALS, fleet, fleet);
   const expiresAt = new Date(NOW.getTime() + 1000);
-  const shown = { label: 'looked at', vesselIds: 'all', showsValue: false, expiresAt } as const;
+  const shown = {
+    label: 'looked at',
+    vesselIds: 'all',
+    showsValue: false,
+    purpose: 'look',
+    findingIds: [],
+    expiresAt,
+  } as const;
   const { text } = accepted(await makeShareLink(ctx(), shown));
   await lookAtShared({ db: own.app, text: text ?? '', now: NOW, userAgent: null });
   await createSignInLink(own.owner, {

@@ -28,6 +28,7 @@ export function presentFinding(view: FindingView, now: Date): Finding {
     }),
     ...{ id: view.id, number: view.number, vessel: { id: view.vesselId, name: view.vesselName } },
     ...{ zone, what, hazard, urgency, urgencySince, firstSeenOn, lastSeenOn, lastSeen },
+    ...(finding.owner && { ownerSaid: { ...finding.owner } }),
     remedy: presentRemedy(remedy),
     reads: readsAs(finding),
     mayBe: Object.keys(NEXT[remedy.state]),

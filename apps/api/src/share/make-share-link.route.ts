@@ -19,7 +19,7 @@ const route = createRoute({
   tags: ['Links for outsiders'],
   summary: 'Show vessels or the due list to an outsider',
   description:
-    'Whoever has the link sees the particulars of these vessels and what is due aboard, as it stands when they look, and nothing else; without `vesselIds` that of the whole fleet. For `owner` and `manager`. The answer tells the text, this once.',
+    'Whoever has the link sees the particulars of these vessels and what is due aboard, as it stands when they look, and nothing else; without `vesselIds` that of the whole fleet. A link for a yard shows the work it is given instead and reports it done; a link for the owner of one vessel also says yes or no to estimates. For `owner` and `manager`. The answer tells the text, this once.',
   security: SIGNED_IN,
   request: { headers: z.object(IDEMPOTENCY_KEY), body: body(NewShareLink) },
   responses: { 201: created(ShareLinkWithText, 'The link, with its text.'), ...WRITE_PROBLEMS },
@@ -28,8 +28,15 @@ const route = createRoute({
 export function makeShareLinkRoute(deps: Deps) {
   return routes().openapi({ ...route, middleware: [access(deps, 'share'), ...jsonBody] }, async (c) => {
     const asked = c.req.valid('json');
-    const { label, vesselIds, showsValue, expiresAt } = asked;
-    const wanted = { label, showsValue, vesselIds: toVessels(vesselIds), expiresAt: new Date(expiresAt) };
+    const { label, vesselIds, showsValue, purpose, findingIds = [], expiresAt } = asked;
+    const wanted = {
+      label,
+      showsValue,
+      purpose,
+      findingIds,
+      vesselIds: toVessels(vesselIds),
+      expiresAt: new Date(expiresAt),
+    };
     const result = await makeShareLink(actionContext(c, deps, asked), wanted);
     if (!result.ok) return answerFailure(c, result.failure);
     const { id, version } = result.value.link;

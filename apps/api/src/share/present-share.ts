@@ -4,15 +4,20 @@ import type { Seen } from '@garboard/actions/share/look-at-shared.ts';
 import type { LinkWithText } from '@garboard/actions/share/make-share-link.ts';
 import type { SharedView, ShareLink, ShareLinkWithText } from '@garboard/contract/share/share-link.ts';
 import type { DueEntry } from '@garboard/db/due-list/due-entry.ts';
+import type { FindingRecord } from '@garboard/db/finding/finding-record.ts';
+import type { GivenWork } from '@garboard/db/share/read-work.ts';
 import type { ShareLinkRecord } from '@garboard/db/share/share-links.ts';
 import type { VesselRecord } from '@garboard/db/vessel/vessel-record.ts';
 import { type Day, formatDay } from '@garboard/domain/calendar/day.ts';
+import { NEXT } from '@garboard/domain/finding/next-state.ts';
+import { offerOf, readsAs } from '@garboard/domain/finding/words.ts';
 import { presentDue } from '../due-list/present-due.ts';
 import { withoutNulls } from '../request/without-nulls.ts';
 import { fromMinor } from '../vessel/money.ts';
 
-export const presentLink = ({ vesselIds, ...rest }: ShareLinkRecord): ShareLink => ({
+export const presentLink = ({ vesselIds, findingIds, ...rest }: ShareLinkRecord): ShareLink => ({
   ...withoutNulls(rest),
+  ...(findingIds.length > 0 && { findingIds: [...findingIds] }),
   ...(vesselIds !== 'all' && { vesselIds: [...vesselIds] }),
 });
 
@@ -21,17 +26,41 @@ export const presentLinkWithText = ({ link, text }: LinkWithText): ShareLinkWith
   ...(text !== null && { token: text }),
 });
 
-export function presentShared({ link, organisation, day, vessels, due, isCut }: Seen): SharedView {
+export function presentShared({ link, organisation, day, vessels, due, work, offers, isCut }: Seen): SharedView {
   return {
     organisation,
     label: link.label,
     asOf: formatDay(day),
     expiresAt: link.expiresAt,
+    purpose: link.purpose,
     wholeFleet: link.vesselIds === 'all',
+    work: work.map(presentWork),
+    offers: offers.flatMap(presentOffer),
     vessels: vessels.map((vessel) => presentVessel(vessel, link.showsValue)),
     due: due.map((entry) => presentLine(entry, day)),
     isCut,
   };
+}
+
+function presentWork({ at, vesselName, record: { number, finding } }: GivenWork): SharedView['work'][number] {
+  const { zone, what, work, remedy } = finding;
+  const canBeReported = NEXT[remedy.state].reported_done !== undefined;
+  return {
+    at,
+    vessel: vesselName,
+    number,
+    zone,
+    what,
+    ...(work !== null && { work }),
+    reads: readsAs(finding),
+    canBeReported,
+  };
+}
+
+function presentOffer({ number, finding }: FindingRecord): SharedView['offers'] {
+  const offer = offerOf(finding);
+  if (offer === null) return [];
+  return [{ number, zone: finding.zone, offer, ...(finding.owner && { answered: { ...finding.owner } }) }];
 }
 
 /** No identifiers and no ids: with a HIN or a call sign an outsider could pass for the owner. */

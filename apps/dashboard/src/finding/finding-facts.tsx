@@ -26,6 +26,16 @@ export function FindingFacts({ finding }: { finding: Finding }) {
     [names.trade, finding.trade && tradeWords[finding.trade]],
     [names.responsible, finding.responsible],
     [names.estimate, estimate && one.estimate(`${estimate.amount} ${estimate.currency}`, estimate.author)],
+    [
+      names.owner,
+      finding.ownerSaid &&
+        one.ownerSaid(
+          finding.ownerSaid.yes,
+          finding.ownerSaid.name,
+          formatDay(finding.ownerSaid.on),
+          finding.ownerSaid.offer,
+        ),
+    ],
     [names.limit, limit && `${formatDay(limit.on)}: ${limit.source}`],
     [
       names.rule,

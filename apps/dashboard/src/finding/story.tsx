@@ -85,6 +85,9 @@ const SAYS: Readonly<Record<string, (value: unknown) => string>> = {
     const { name, capacity } = value as { name: string; capacity: keyof typeof capacityWords };
     return `${boxes.doneBy}: ${name}, ${capacityWords[capacity]}`;
   },
+  offer: (value) => `${boxes.offer}: ${text(value)}`,
+  yes: (value) => (value ? boxes.saidYes : boxes.saidNo),
+  name: text,
   until: (value) => `${boxes.until}: ${formatDay(text(value))}`,
   reviewOn: (value) => `${boxes.reviewOn}: ${formatDay(text(value))}`,
   responsible: (value) => `${boxes.responsible}: ${text(value)}`,

@@ -8,6 +8,7 @@ export function useWho(): (recordedBy: string) => string {
   return (recordedBy) => {
     const [kind, id] = recordedBy.split(':');
     if (kind === 'upkeep') return strings.one.upkeep;
+    if (kind === 'share_link') return strings.one.outsider;
     if (kind !== 'person') return strings.one.program;
     return people.find((person) => person.id === id)?.name ?? strings.one.former;
   };

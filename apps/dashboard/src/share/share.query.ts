@@ -29,6 +29,9 @@ export const revokeShareLink = ({ id, version }: ShareLink, once: string) =>
     }),
   );
 
+export const reportByLink = (body: Schemas['SharedReport']) => answer(api.POST('/v1/shared/reports', { body }));
+export const answerByLink = (body: Schemas['SharedAnswer']) => answer(api.POST('/v1/shared/answers', { body }));
+
 /** Looked at once a visit: each look is counted. */
 export const sharedQuery = (token: string) =>
   queryOptions({

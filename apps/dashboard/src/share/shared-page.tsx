@@ -13,7 +13,9 @@ import { Failed } from '../ui/failed.tsx';
 import { Ledger } from '../ui/ledger.tsx';
 import { Standing } from '../ui/standing.tsx';
 import { Waiting } from '../ui/waiting.tsx';
+import { Offers } from './offers.tsx';
 import { type SharedView, sharedQuery } from './share.query.ts';
+import { YardWork } from './yard-work.tsx';
 import './share.css';
 
 const { columns } = words;
@@ -30,10 +32,11 @@ export function SharedPage() {
         <Failed what={words.failed} why={whyItFailed(error)} again={refetch} />
       </Outside>
     );
-  return <Shown view={data} />;
+  if (data.purpose === 'yard') return <YardWork view={data} token={token} />;
+  return <Shown view={data} token={token} />;
 }
 
-function Shown({ view }: { view: SharedView }) {
+function Shown({ view, token }: { view: SharedView; token: string }) {
   const { organisation, label, asOf, expiresAt, due } = view;
   const standing = (asked: string) => due.filter((row) => row.standing === asked && !row.suspendedFrom).length;
   return (
@@ -44,6 +47,7 @@ function Shown({ view }: { view: SharedView }) {
     >
       <p className="voice">{words.counts(standing('overdue'), standing('unknown'))}</p>
       <Caution>{words.caution}</Caution>
+      {view.purpose === 'owner' && <Offers view={view} token={token} />}
       <Vessels view={view} />
       {due.length === 0 ? <p>{words.none}</p> : <Due rows={due} many={view.vessels.length > 1} />}
       {view.isCut && <p className="quiet">{words.cut}</p>}

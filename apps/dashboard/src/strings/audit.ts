@@ -29,6 +29,7 @@ export const verbWords: Record<string, string> = {
   finding_verified: 'verified a finding',
   finding_deferred: 'put a finding off',
   finding_accepted: 'accepted a finding as it is',
+  finding_owner_answered: 'answered an estimate, as the owner',
   finding_entered_in_error: 'closed a finding as entered in error',
   finding_reopened: 'reopened a finding',
   finding_merged_into: 'merged a finding into another',

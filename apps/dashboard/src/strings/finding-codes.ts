@@ -72,6 +72,7 @@ export const sourceWords: Record<MatterSource, string> = {
 
 /** What an entry says happened, as the head of a paragraph of the story. */
 export const stepWords: Readonly<Record<string, string>> = {
+  owner_answered: 'The owner answered an estimate',
   found: 'Found',
   seen: 'Seen again',
   amended: 'Changed',

@@ -18,6 +18,15 @@ export const strings = {
   revokeOf: (label: string) => `Revoke the link for ${label}`,
   isRevoked: (label: string) => `The link for ${label} shows nothing any more.`,
   new: 'Show something',
+  purpose: 'What they may do',
+  purposes: {
+    look: 'nothing but look',
+    owner: 'her owner: look, and say yes or no to estimates',
+    yard: 'a yard: report the work that it is given, and nothing else',
+  },
+  work: 'Which work it is given',
+  workNone: 'No finding is open.',
+  workOf: (count: number) => `${count} ${count === 1 ? 'piece' : 'pieces'} of work`,
   label: 'For whom, and what for',
   labelHelp: 'They read it too: “insurer, for the renewal”.',
   what: 'What it shows',
@@ -36,6 +45,34 @@ export const strings = {
 };
 
 export const shared = {
+  workTitle: 'Work that you are given',
+  workNone: 'There is no work left in this link.',
+  report: 'Report it done',
+  reported: (reads: string) => `Written down: ${reads}.`,
+  reportBoxes: {
+    work: 'What was done',
+    doneOn: 'On which day',
+    name: 'Who did it',
+    photograph: 'A photograph of it, if you have one',
+    photographHelp: 'It is made smaller here before it is sent; where it was taken stays with you.',
+    submit: 'Send the report',
+    leave: 'Leave it',
+  },
+  yardCaution:
+    'Gas, rigging, engines, electrics, liferafts and fixed fire systems are for licensed or otherwise competent people. A report is not a certificate: somebody of the house looks before it counts as put right.',
+  offersTitle: 'What waits for your yes or no',
+  offersHow: 'Your answer is written down with your name, the day and these words. Work begins when the house says so.',
+  said: (yes: boolean, name: string, day: string, same: boolean) =>
+    `${name} said ${yes ? 'yes' : 'no'} on ${day}${same ? '' : ', to other words than these'}.`,
+  answer: 'Answer',
+  answerBoxes: {
+    yes: 'Your answer',
+    yesWords: 'yes, have it done',
+    noWords: 'no',
+    name: 'Your name',
+    words: 'Anything to add',
+    submit: 'Say so',
+  },
   waiting: 'Reading what is shown to you …',
   failed: 'What is shown to you could not be read',
   gone: 'This link shows nothing any more',

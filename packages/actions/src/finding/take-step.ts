@@ -128,4 +128,5 @@ const WORDS = {
   seen: 'answered by a visit',
   amended: 'changed',
   split_off: 'split',
+  owner_answered: 'answered by her owner',
 } as const satisfies Record<Extract<Judged, { kind: 'not_from_here' }>['step'], string>;

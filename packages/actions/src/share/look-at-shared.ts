@@ -4,6 +4,7 @@ import { readToken } from '@garboard/db/organisation/token.ts';
 import type { Db } from '@garboard/db/pool.ts';
 import { enterScope, inOrganisation, wholeFleet } from '@garboard/db/scope.ts';
 import { readShared, type Shared } from '@garboard/db/share/read-shared.ts';
+import { readWork, type SharedWork } from '@garboard/db/share/read-work.ts';
 import { findShareLink, noteLook, type ShownLink } from '@garboard/db/share/share-links.ts';
 import type { Day } from '@garboard/domain/calendar/day.ts';
 import { dayInZone } from '@garboard/domain/calendar/day-in-zone.ts';
@@ -15,7 +16,9 @@ export type Look = {
   readonly now: Date;
   readonly userAgent: string | null;
 };
-export type Seen = Shared & { readonly link: ShownLink; readonly organisation: string; readonly day: Day };
+const NOTHING_BUT_WORK: Shared = { vessels: [], due: [], isCut: false };
+
+export type Seen = Shared & SharedWork & { readonly link: ShownLink; readonly organisation: string; readonly day: Day };
 
 /** `null` when the link never was, is revoked, or has run out: an outsider learns nothing of which. */
 export async function lookAtShared({ db, text, now, userAgent }: Look): Promise<Seen | null> {
@@ -29,6 +32,7 @@ export async function lookAtShared({ db, text, now, userAgent }: Look): Promise<
     const { name, timeZone } = await loadOrganisation(tx);
     await enterScope(tx, { organisationId, vesselIds: link.vesselIds });
     const day = dayInZone(now, timeZone);
-    return { link, organisation: name, day, ...(await readShared(tx, day)) };
+    const shown = link.purpose === 'yard' ? NOTHING_BUT_WORK : await readShared(tx, day);
+    return { link, organisation: name, day, ...shown, ...(await readWork(tx, link)) };
   });
 }

@@ -1499,7 +1499,7 @@ export interface paths {
         put?: never;
         /**
          * Show vessels or the due list to an outsider
-         * @description Whoever has the link sees the particulars of these vessels and what is due aboard, as it stands when they look, and nothing else; without `vesselIds` that of the whole fleet. For `owner` and `manager`. The answer tells the text, this once.
+         * @description Whoever has the link sees the particulars of these vessels and what is due aboard, as it stands when they look, and nothing else; without `vesselIds` that of the whole fleet. A link for a yard shows the work it is given instead and reports it done; a link for the owner of one vessel also says yes or no to estimates. For `owner` and `manager`. The answer tells the text, this once.
          */
         post: operations["makeShareLink"];
         delete?: never;
@@ -1568,6 +1568,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/shared/answers": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Say yes or no to an estimate by a link
+         * @description For the owner who has the link, in the very words that were shown; it is written down with name and day, and decides nothing by itself. A repeat is told by how it stands: 409, so `Idempotency-Key` has no effect. Unknown, revoked and run out look alike.
+         */
+        post: operations["answerByLink"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/shared/look": {
         parameters: {
             query?: never;
@@ -1582,6 +1602,26 @@ export interface paths {
          * @description For whoever has the link. Unknown, revoked and run out look alike. Each look is written down, so a repeat is another look and `Idempotency-Key` has no effect. The text goes in the body: an address is kept in too many places.
          */
         post: operations["lookAtShared"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/shared/reports": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Report work by a link
+         * @description For a yard that has the link: work that it was given is done, with a photograph if it likes. Somebody of the house looks and verifies. A repeat is told by how it stands: 409, so `Idempotency-Key` has no effect. Unknown, revoked and run out look alike.
+         */
+        post: operations["reportByLink"];
         delete?: never;
         options?: never;
         head?: never;
@@ -3201,6 +3241,13 @@ export interface components {
             mayBe: string[];
             /** @description Counts the findings of the vessel, so that people can name them. */
             number: number;
+            /** @description What her owner last said to an estimate, and to which words. It decides nothing by itself. */
+            ownerSaid?: {
+                name: string;
+                offer: string;
+                on: components["schemas"]["CalendarDay"];
+                yes: boolean;
+            };
             /** @description How it stands, in words. The same on every page, list and export. */
             reads: string;
             remedy: components["schemas"]["Remedy"];
@@ -4843,8 +4890,11 @@ export interface components {
              * @example 2026-11-25T08:12:00Z
              */
             expiresAt: string;
+            /** @description The open findings that a yard is given to put right; with `yard` only, and asked for there. */
+            findingIds?: components["schemas"]["Id"][];
             /** @description For whom it is; the outsider reads it too. */
             label: string;
+            purpose?: components["schemas"]["SharePurposeCode"];
             /**
              * @description Whether it shows what the vessels are worth.
              * @default false
@@ -6627,6 +6677,35 @@ export interface components {
             id: components["schemas"]["Id"];
             name: string;
         };
+        /**
+         * @example {
+         *       "token": "gbs_…",
+         *       "number": 3,
+         *       "yes": true,
+         *       "name": "Maren Holt",
+         *       "offer": "Gas hose cracked: renew it, about 180.00 EUR, says Ines Vale."
+         *     }
+         */
+        SharedAnswer: {
+            /** @description Who says so: the owner. */
+            name: string;
+            number: number;
+            /** @description The very words that were shown. */
+            offer: string;
+            /** @description What the address ends with. */
+            token: string;
+            words?: string;
+            yes: boolean;
+        };
+        /**
+         * @example {
+         *       "reads": "Reported done on 2026-11-24; nobody else has looked yet"
+         *     }
+         */
+        SharedDone: {
+            /** @description How it stands now. */
+            reads: string;
+        };
         /** @description A line of the due list, without the ids of the house. */
         SharedDue: {
             action: components["schemas"]["Action"];
@@ -6643,6 +6722,41 @@ export interface components {
             vessel: string;
             weight: components["schemas"]["WeightCode"];
             zone?: string;
+        };
+        SharedOffer: {
+            /** @description What was last said, and to which words. */
+            answered?: {
+                name: string;
+                offer: string;
+                on: components["schemas"]["CalendarDay"];
+                yes: boolean;
+            };
+            number: number;
+            /** @description What is to be said yes or no to. */
+            offer: string;
+            zone: string;
+        };
+        /**
+         * @example {
+         *       "token": "gbs_…",
+         *       "at": 0,
+         *       "work": "Hose renewed and tested",
+         *       "doneOn": "2026-11-24",
+         *       "name": "Ines Vale"
+         *     }
+         */
+        SharedReport: {
+            /** @description Which work of the link. */
+            at: number;
+            doneOn: components["schemas"]["CalendarDay"];
+            /** @description Who did it. */
+            name: string;
+            /** @description A picture of it, in base64: JPEG, PNG, WebP or AVIF of at most 180 kB. */
+            photograph?: string;
+            /** @description What the address ends with. */
+            token: string;
+            /** @description What was done. */
+            work: string;
         };
         /**
          * @example {
@@ -6689,7 +6803,10 @@ export interface components {
          *       "label": "the insurer, for the renewal",
          *       "asOf": "2026-11-25",
          *       "expiresAt": "2026-12-25T08:12:00Z",
+         *       "purpose": "look",
          *       "wholeFleet": false,
+         *       "work": [],
+         *       "offers": [],
          *       "vessels": [
          *         {
          *           "name": "Marsh Harrier",
@@ -6711,9 +6828,26 @@ export interface components {
             /** @description There is more than a link shows: 200 of each. */
             isCut: boolean;
             label: string;
+            /** @description Of an owner’s link: what waits for a yes or a no. */
+            offers: components["schemas"]["SharedOffer"][];
             organisation: string;
+            purpose: components["schemas"]["SharePurposeCode"];
             vessels: components["schemas"]["SharedVessel"][];
             wholeFleet: boolean;
+            /** @description Of a yard’s link: the work that it was given. */
+            work: components["schemas"]["SharedWork"][];
+        };
+        SharedWork: {
+            /** @description By which it is reported. */
+            at: number;
+            canBeReported: boolean;
+            /** @description Of the finding aboard, so that people can name it. */
+            number: number;
+            reads: string;
+            vessel: string;
+            what: string;
+            work?: string;
+            zone: string;
         };
         /**
          * @example {
@@ -6723,6 +6857,7 @@ export interface components {
          *         "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a"
          *       ],
          *       "showsValue": false,
+         *       "purpose": "look",
          *       "madeBy": "person:5a0c9b2e-0f6b-4a53-9c35-0d8f5b7e2a11",
          *       "createdAt": "2026-11-25T08:12:00Z",
          *       "expiresAt": "2026-12-25T08:12:00Z",
@@ -6733,11 +6868,13 @@ export interface components {
         ShareLink: {
             createdAt: components["schemas"]["Instant"];
             expiresAt: components["schemas"]["Instant"];
+            findingIds?: components["schemas"]["Id"][];
             id: components["schemas"]["Id"];
             label: string;
             lastViewedAt?: components["schemas"]["Instant"];
             /** @description The credential that made it. */
             madeBy: string;
+            purpose: components["schemas"]["SharePurposeCode"];
             revokedAt?: components["schemas"]["Instant"];
             showsValue: boolean;
             /** @description Its `ETag`. */
@@ -6767,6 +6904,7 @@ export interface components {
          *         "0198c5a2-7b1e-7c3d-9a41-5f2e8d7c6b5a"
          *       ],
          *       "showsValue": false,
+         *       "purpose": "look",
          *       "madeBy": "person:5a0c9b2e-0f6b-4a53-9c35-0d8f5b7e2a11",
          *       "createdAt": "2026-11-25T08:12:00Z",
          *       "expiresAt": "2026-12-25T08:12:00Z",
@@ -6778,11 +6916,13 @@ export interface components {
         ShareLinkWithText: {
             createdAt: components["schemas"]["Instant"];
             expiresAt: components["schemas"]["Instant"];
+            findingIds?: components["schemas"]["Id"][];
             id: components["schemas"]["Id"];
             label: string;
             lastViewedAt?: components["schemas"]["Instant"];
             /** @description The credential that made it. */
             madeBy: string;
+            purpose: components["schemas"]["SharePurposeCode"];
             revokedAt?: components["schemas"]["Instant"];
             showsValue: boolean;
             /** @description What the address ends with: `/shared#…`, after the mark so that no server and no referrer gets to see it. Told only this once: a repeat does not have it. */
@@ -6793,6 +6933,11 @@ export interface components {
             /** @description How often it was looked at. */
             views: number;
         };
+        /**
+         * @description `look`: nothing but look. `yard`: report the work that it is given, and nothing else. `owner`: see one vessel, and say yes or no to an estimate.
+         * @enum {string}
+         */
+        SharePurposeCode: "look" | "yard" | "owner";
         /**
          * @example {
          *       "id": "0198c5a4-6f0a-7a11-9c3d-2b4e6f8a0c1d",
@@ -19477,6 +19622,144 @@ export interface operations {
             };
         };
     };
+    answerByLink: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SharedAnswer"];
+            };
+        };
+        responses: {
+            /** @description How it stands now. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SharedDone"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     lookAtShared: {
         parameters: {
             query?: never;
@@ -19523,6 +19806,144 @@ export interface operations {
             };
             /** @description The request came too slowly (`/problems/came-too-slowly`). */
             408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The body is too large (`/problems/too-large`). */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description This kind of body is not read here (`/problems/unsupported-media-type`). */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Something in the request is not right (`/problems/invalid`). */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests (`/problems/too-many-requests`). */
+            429: {
+                headers: {
+                    /**
+                     * @description What is left, and after how many seconds it begins anew; on every answer. A structured field.
+                     * @example "credential";r=0;t=21
+                     */
+                    RateLimit?: string;
+                    /**
+                     * @description How many requests in how many seconds; on every answer. A structured field.
+                     * @example "credential";q=1200;w=60, "address";q=2400;w=60
+                     */
+                    "RateLimit-Policy"?: string;
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A fault of ours (`/problems/fault`). */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It took too long (`/problems/timed-out`). */
+            503: {
+                headers: {
+                    /**
+                     * @description After so many seconds it may work.
+                     * @example 5
+                     */
+                    "Retry-After"?: number;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    reportByLink: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A text of your own, at most 255 characters. A repeat with the same key and body has one effect and gets the same answer. */
+                "Idempotency-Key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        /** @description JSON in UTF-8: at most 256 kB, nested at most 32 deep, no name twice in an object, nothing that is not named here. */
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SharedReport"];
+            };
+        };
+        responses: {
+            /** @description How it stands now. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SharedDone"];
+                };
+            };
+            /** @description The body is not readable JSON (`/problems/malformed-json`). */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No such thing here (`/problems/not-found`). */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request came too slowly (`/problems/came-too-slowly`). */
+            408: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description It does not go with what is on record (`/problems/conflict`). */
+            409: {
                 headers: {
                     [name: string]: unknown;
                 };

@@ -177,6 +177,9 @@ export const Finding = z
     lastSeenOn: CalendarDay,
     lastSeen: z.union([z.literal('new'), SeenCode]),
     work: z.string().optional().meta({ description: 'What is to be done, as last proposed, planned or reported.' }),
+    ownerSaid: z.object({ yes: z.boolean(), name: z.string(), on: CalendarDay, offer: z.string() }).optional().meta({
+      description: 'What her owner last said to an estimate, and to which words. It decides nothing by itself.',
+    }),
     remedy: Remedy,
     reads: z.string().meta({ description: 'How it stands, in words. The same on every page, list and export.' }),
     due: DueOfFinding.optional().meta({ description: 'Absent where the finding has ended.' }),

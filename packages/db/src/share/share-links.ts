@@ -1,5 +1,5 @@
 /** Links for outsiders of the organisation of the scope. Only hashes of their secrets are here. */
-import type { Share } from '@garboard/domain/share/share-link.ts';
+import type { Share, SharePurpose } from '@garboard/domain/share/share-link.ts';
 import { type Selectable, sql } from 'kysely';
 import { hashSecret, isSecretOf, type Token } from '../organisation/token.ts';
 import { type Page, pageOf } from '../page.ts';
@@ -57,7 +57,7 @@ export async function lockShareLink(tx: Scoped, id: string): Promise<ShareLinkRe
   return row ? toRecord(row) : null;
 }
 
-export type ShownLink = Share & { readonly expiresAt: string };
+export type ShownLink = Share & { readonly id: string; readonly expiresAt: string };
 
 /** What a look needs, without counting the looks before. `null` when it never was, is revoked, or has run out. */
 export async function findShareLink(tx: Scoped, token: Token, now: Date): Promise<ShownLink | null> {
@@ -80,6 +80,8 @@ export async function insertShareLink(tx: Scoped, token: Token, record: ShareLin
       label: record.label,
       vessel_ids: record.vesselIds === 'all' ? null : [...record.vesselIds],
       shows_value: record.showsValue,
+      purpose: record.purpose,
+      finding_ids: record.findingIds.length === 0 ? null : [...record.findingIds],
       secret_hash: hashSecret(token.secret),
       made_by: record.madeBy,
       created_at: record.createdAt,
@@ -126,6 +128,9 @@ export async function listLooks(
 type Row = Selectable<ShareLinkTable> & { views: string | null; last_viewed_at: Date | null };
 
 const shownBy = (row: Selectable<ShareLinkTable>): ShownLink => ({
+  id: row.id,
+  purpose: row.purpose as SharePurpose,
+  findingIds: row.finding_ids ?? [],
   label: row.label,
   vesselIds: row.vessel_ids ?? 'all',
   showsValue: row.shows_value,
@@ -135,7 +140,6 @@ const shownBy = (row: Selectable<ShareLinkTable>): ShownLink => ({
 function toRecord(row: Row): ShareLinkRecord {
   return {
     ...shownBy(row),
-    id: row.id,
     madeBy: row.made_by,
     createdAt: row.created_at.toISOString(),
     revokedAt: row.revoked_at?.toISOString() ?? null,

@@ -8,6 +8,8 @@ export type ShareLinkTable = {
   id: string;
   label: string;
   vessel_ids: string[] | null;
+  purpose: Generated<string>;
+  finding_ids: string[] | null;
   shows_value: boolean;
   secret_hash: Buffer;
   made_by: string;

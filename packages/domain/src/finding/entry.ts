@@ -94,6 +94,15 @@ export type Step =
       readonly reason: string;
     }
   | { readonly step: 'accepted'; readonly reviewOn: IsoDay; readonly responsible: string; readonly reason: string }
+  | {
+      /** The owner of the vessel has said yes or no to what it may cost. It decides nothing by itself. */
+      readonly step: 'owner_answered';
+      readonly yes: boolean;
+      readonly name: string;
+      /** The words that were shown, and agreed to or not. */
+      readonly offer: string;
+      readonly words: string | null;
+    }
   | { readonly step: 'entered_in_error'; readonly reason: string }
   | { readonly step: 'reopened'; readonly reason: string }
   | { readonly step: 'merged_into'; readonly findingId: string; readonly reason: string }

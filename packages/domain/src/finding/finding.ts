@@ -4,6 +4,13 @@ import type { Entry, IsoDay, Particulars, UrgencySaid } from './entry.ts';
 import type { Remedy } from './remedy.ts';
 import { remedyAfter } from './remedy-after.ts';
 
+export type OwnerAnswer = {
+  readonly yes: boolean;
+  readonly name: string;
+  readonly on: IsoDay;
+  readonly offer: string;
+};
+
 export type Finding = Particulars &
   UrgencySaid & {
     /** The day on which that urgency was said. */
@@ -13,6 +20,8 @@ export type Finding = Particulars &
     readonly lastSeen: 'new' | Seen;
     /** What is to be done about it, as last proposed, planned or reported. */
     readonly work: string | null;
+    /** What the owner last said to an estimate; absent where nobody was asked, or nothing was answered. */
+    readonly owner?: OwnerAnswer;
     readonly remedy: Remedy;
   };
 
@@ -58,6 +67,8 @@ export function readEntry(finding: Finding, entry: Entry): Finding {
       };
     case 'reported_done':
       return { ...finding, work: entry.work, remedy };
+    case 'owner_answered':
+      return { ...finding, owner: { yes: entry.yes, name: entry.name, on: entry.on, offer: entry.offer }, remedy };
     case 'reopened':
       return { ...finding, urgencySince: entry.on, urgentBy: null, remedy };
     case 'found':

@@ -28,7 +28,7 @@ export type StepFault = { readonly pointer: string; readonly detail: string };
 /** Why the step cannot be taken at all, or what is wrong with what it says. */
 export type Judged =
   | { readonly kind: 'taken' }
-  | { readonly kind: 'not_from_here'; readonly state: State; readonly step: Move | 'amended' | 'seen' | 'split_off' }
+  | { readonly kind: 'not_from_here'; readonly state: State; readonly step: Move | Aside }
   | { readonly kind: 'faults'; readonly faults: readonly StepFault[] };
 
 export function judgeStep(finding: Finding, entry: Entry, ground: Ground): Judged {
@@ -39,7 +39,10 @@ export function judgeStep(finding: Finding, entry: Entry, ground: Ground): Judge
   return faults.length > 0 ? { kind: 'faults', faults } : { kind: 'taken' };
 }
 
-function moveOf(entry: Entry): Move | 'amended' | 'seen' | 'split_off' {
+/** What leads nowhere by itself. */
+type Aside = 'amended' | 'seen' | 'split_off' | 'owner_answered';
+
+function moveOf(entry: Entry): Move | Aside {
   switch (entry.step) {
     case 'seen':
       return moveOfSighting(entry.seen) ?? 'seen';
@@ -49,6 +52,7 @@ function moveOf(entry: Entry): Move | 'amended' | 'seen' | 'split_off' {
       return 'amended';
     case 'amended':
     case 'split_off':
+    case 'owner_answered':
     case 'proposed':
     case 'planned':
     case 'begun':
@@ -66,7 +70,7 @@ function moveOf(entry: Entry): Move | 'amended' | 'seen' | 'split_off' {
 
 /** What is not of the table may be written while the finding is open. */
 function isPossible(state: State, step: ReturnType<typeof moveOf>): boolean {
-  return step === 'amended' || step === 'seen' || step === 'split_off'
+  return step === 'amended' || step === 'seen' || step === 'split_off' || step === 'owner_answered'
     ? isOpen(state)
     : NEXT[state][step] !== undefined;
 }
@@ -96,6 +100,7 @@ function faultsOf(finding: Finding, entry: Entry, ground: Ground): StepFault[] {
     case 'accepted':
       return [...leftFaults(finding, entry.reviewOn, ground), ...limitFaults(limitOf(finding, ground), '/step')];
     case 'found':
+    case 'owner_answered':
     case 'proposed':
     case 'planned':
     case 'begun':

@@ -24,7 +24,7 @@ export const isOpen = (state: State): boolean => !(ENDED as readonly State[]).in
 
 /** Steps that somebody takes about the remedy; a sighting is one of two, by what was seen. */
 export type Move =
-  | Exclude<StepCode, 'found' | 'seen' | 'amended' | 'took_in' | 'split_off' | 'split_from'>
+  | Exclude<StepCode, 'found' | 'seen' | 'amended' | 'owner_answered' | 'took_in' | 'split_off' | 'split_from'>
   | 'seen_gone'
   | 'seen_still_there'
   | 'seen_worse';

@@ -32,6 +32,7 @@ export function remedyAfter(finding: Finding, entry: Entry): Remedy {
     case 'merged_into':
       return { state: 'merged', into: entry.findingId };
     case 'found':
+    case 'owner_answered':
     case 'took_in':
     case 'split_off':
     case 'split_from':

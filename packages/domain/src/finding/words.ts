@@ -48,3 +48,10 @@ export function nextToDo({ remedy, work, urgency }: Pick<Finding, 'remedy' | 'wo
       return 'Nothing';
   }
 }
+
+/** What an owner is asked to say yes or no to: the work and what it may cost, as they stand. `null`: nobody has said. */
+export function offerOf({ what, work, estimate }: Pick<Finding, 'what' | 'work' | 'estimate'>): string | null {
+  if (estimate === null) return null;
+  const amount = `${(estimate.minor / 100).toFixed(2)} ${estimate.currency}`;
+  return `${what}: ${work ?? 'put it right'}, about ${amount}, says ${estimate.author}.`;
+}

@@ -3,7 +3,9 @@ import { type Share, shareFaults } from './share-link.ts';
 
 const NOW = new Date('2026-11-25T12:00:00Z');
 const inDays = (days: number) => new Date(NOW.getTime() + days * 86_400_000);
-const share = (vesselIds: Share['vesselIds']): Share => ({ label: 'insurer', vesselIds, showsValue: false });
+const share = (vesselIds: Share['vesselIds']): Share => ({
+  ...{ label: 'insurer', vesselIds, showsValue: false, purpose: 'look', findingIds: [] },
+});
 
 it.each([
   ['all', 30, []],
