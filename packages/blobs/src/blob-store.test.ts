@@ -44,11 +44,12 @@ describe.each(STORES)('%s', (_, store) => {
   it('gives back what was put, byte for byte, and says what is missing', async () => {
     const bytes = Buffer.from(Array.from({ length: 70_000 }, (_, at) => at % 256));
     const name = nameFor(bytes);
-    expect(await store.get(name)).toBe('missing');
+    expect([await store.get(name), await store.has(name)]).toEqual(['missing', false]);
     await store.put(name, bytes);
     await store.put(name, bytes);
     const back = await store.get(name);
     expect(back !== 'missing' && Buffer.compare(back, bytes)).toBe(0);
+    expect(await store.has(name)).toBe(true);
   });
 
   it('takes away, and minds nothing that is not there', async () => {

@@ -6,6 +6,7 @@ export type BlobStore = {
   /** Resolves when the bytes are safe from a cut of the power. */
   put(name: string, bytes: Uint8Array): Promise<void>;
   get(name: string): Promise<Uint8Array | 'missing'>;
+  has(name: string): Promise<boolean>;
   /** Taking away what is not there is no fault. */
   remove(name: string): Promise<void>;
   /** Everything whose name begins so, in any order. `putAt`: when it was last put. */

@@ -2,7 +2,9 @@
 import {
   DeleteObjectCommand,
   GetObjectCommand,
+  HeadObjectCommand,
   NoSuchKey,
+  NotFound,
   PutObjectCommand,
   paginateListObjectsV2,
   S3Client,
@@ -37,6 +39,15 @@ export function openBucket({ endpoint, region, bucket, accessKeyId, secretAccess
         return Body ? await Body.transformToByteArray() : 'missing';
       } catch (fault) {
         if (fault instanceof NoSuchKey) return 'missing';
+        throw fault;
+      }
+    },
+    has: async (name) => {
+      try {
+        await client.send(new HeadObjectCommand({ Bucket: bucket, Key: checkName(name) }));
+        return true;
+      } catch (fault) {
+        if (fault instanceof NotFound) return false;
         throw fault;
       }
     },

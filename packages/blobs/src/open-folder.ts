@@ -9,6 +9,7 @@ export function openFolder(root: string): BlobStore {
   return {
     put: (name, bytes) => putWhole(at(name), bytes),
     get: async (name) => (await orMissing(readFile(at(name)))) ?? 'missing',
+    has: async (name) => (await orMissing(stat(at(name)))) !== null,
     remove: (name) => rm(at(name), { force: true }),
     list: (prefix) => walk(root, prefix),
   };

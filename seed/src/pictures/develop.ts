@@ -1,7 +1,7 @@
 /** Makes a photograph of a drawing: a little out of focus, with grain, as JPEG. The same drawing always comes out the same. */
 import sharp from 'sharp';
 import { type Random, randomOf } from '../random.ts';
-import { drawn, HEIGHT, type Shot, WIDTH } from './scenes.ts';
+import { drawn, PHOTOGRAPH, type Shot } from './scenes.ts';
 
 const SVG = { operation: ['VipsForeignLoadSvgBuffer'] };
 
@@ -31,14 +31,14 @@ async function develop(shot: Shot, key: string): Promise<Buffer> {
   const svg = Buffer.from(drawn(shot, randomOf(key)));
   // Whoever looks at what people send in has shut this loader. These drawings are our own.
   sharp.unblock(SVG);
-  const flat = await sharp(svg).blur(1.1).removeAlpha().raw().toBuffer();
+  const flat = await sharp(svg).blur(0.8).removeAlpha().raw().toBuffer();
   sharp.block(SVG);
   const grain = randomOf(`${key} grain`);
   for (let at = 0; at < flat.length; at += 3) {
     const lighter = grain.between(-14, 14);
     for (let channel = at; channel < at + 3; channel++) flat[channel] = clamp((flat[channel] ?? 0) + lighter);
   }
-  return sharp(flat, { raw: { width: WIDTH, height: HEIGHT, channels: 3 } })
+  return sharp(flat, { raw: { ...PHOTOGRAPH, channels: 3 } })
     .jpeg({ quality: 74 })
     .toBuffer();
 }

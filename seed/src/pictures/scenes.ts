@@ -2,8 +2,12 @@
 import type { Random } from '../random.ts';
 import { arrowTo, chalked, ringed } from './chalk.ts';
 
-export const WIDTH = 1120;
-export const HEIGHT = 840;
+/** What the drawings are drawn on; the photographs are smaller. */
+const WIDTH = 1120;
+const HEIGHT = 840;
+
+/** In pixels. */
+export const PHOTOGRAPH = { width: 800, height: 600 } as const;
 
 export const SCENES = ['hose', 'elbow', 'wire', 'blisters', 'inlet', 'gauge'] as const;
 export type Scene = (typeof SCENES)[number];
@@ -26,7 +30,7 @@ const drawings: Readonly<Record<Scene, (shot: Shot, random: Random) => string>> 
 /** The picture as SVG, without the grain that `develop` gives it. */
 export function drawn(shot: Shot, random: Random): string {
   const { scene } = shot;
-  return `<svg xmlns="http://www.w3.org/2000/svg" width="${WIDTH}" height="${HEIGHT}" viewBox="0 0 ${WIDTH} ${HEIGHT}"><defs>${SHADES}</defs>${drawings[scene](shot, random)}<rect width="${WIDTH}" height="${HEIGHT}" fill="url(#edge)"/></svg>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="${PHOTOGRAPH.width}" height="${PHOTOGRAPH.height}" viewBox="0 0 ${WIDTH} ${HEIGHT}"><defs>${SHADES}</defs>${drawings[scene](shot, random)}<rect width="${WIDTH}" height="${HEIGHT}" fill="url(#edge)"/></svg>`;
 }
 
 const SHADES = `

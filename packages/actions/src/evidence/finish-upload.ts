@@ -61,7 +61,11 @@ async function keep(write: Write, { store }: Files, upload: UploadRecord, whole:
   const { tx, ctx } = write;
   const record = recordOf(write, upload, whole);
   await lockBlob(tx, ctx.organisationId, upload.sha256);
-  for (const [part, bytes] of partsOf(whole)) await store.put(blobName(ctx.organisationId, upload.sha256, part), bytes);
+  for (const [part, bytes] of partsOf(whole)) {
+    const name = blobName(ctx.organisationId, upload.sha256, part);
+    // The same file was kept before; one that has gone missing since is put back.
+    if (!(await store.has(name))) await store.put(name, bytes);
+  }
   await insertEvidence(tx, ctx.organisationId, record);
   audit(write, { verb: 'keep_evidence', subject: 'evidence', subjectId: record.id, before: null, after: record });
   return record.id;
