@@ -53,6 +53,7 @@ import { ViewPage } from './saved-view/view-page.tsx';
 import { SharedPage } from './share/shared-page.tsx';
 import { SharesPage } from './share/shares-page.tsx';
 import { NewVisitPage } from './survey-visit/new-visit-page.tsx';
+import { RoutePage } from './survey-visit/route-page.tsx';
 import { VisitPage } from './survey-visit/visit-page.tsx';
 import { VisitsPage } from './survey-visit/visits-page.tsx';
 import { ChangeVesselPage } from './vessel/change-vessel-page.tsx';
@@ -91,6 +92,7 @@ const evidence = createRoute({ getParentRoute, path: '/evidence/$evidenceId', co
 const pictures = createRoute({ getParentRoute, path: '/vessels/$vesselId/photographs', component: PicturesPage });
 const visits = createRoute({ getParentRoute, path: '/visits', component: VisitsPage });
 const visit = createRoute({ getParentRoute, path: '/visits/$visitId', component: VisitPage });
+const surveyRoute = createRoute({ getParentRoute, path: '/survey-routes/$craft', component: RoutePage });
 const newVisit = createRoute({ getParentRoute, path: '/vessels/$vesselId/visit', component: NewVisitPage });
 const newFinding = createRoute({ getParentRoute, path: '/vessels/$vesselId/finding', component: NewFindingPage });
 const vessels = createRoute({ getParentRoute, path: '/vessels', component: VesselsPage });
@@ -202,6 +204,7 @@ export const router = createRouter({
     visits,
     visit,
     newVisit,
+    surveyRoute,
     vessels,
     newVessel,
     vessel,

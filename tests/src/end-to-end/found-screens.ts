@@ -48,6 +48,10 @@ export const foundScreens = (address: () => string): Record<string, (page: Page,
     await page.goto(`${address()}/visits`);
     await page.getByRole('link', { name: '24 Nov 2026' }).waitFor();
   },
+  'survey-route': async (page) => {
+    await page.goto(`${address()}/survey-routes/motor_boat`);
+    await page.getByRole('button', { name: 'Deck, fittings and hatches: one up' }).waitFor();
+  },
   'one-visit': async (page, { visitId }) => {
     await page.goto(`${address()}/visits/${visitId}`);
     await page.getByText('Gas hose cracked at the cooker').waitFor();

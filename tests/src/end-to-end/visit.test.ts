@@ -8,6 +8,7 @@ import { mintOrganisation } from '../support/organisation.ts';
 import { useStartedApp } from '../support/started-app.ts';
 import { aVessel } from '../support/vessels.ts';
 import { aVisit } from '../support/visits.ts';
+import { smallFleetWithFindings } from './small-fleet.ts';
 
 const browser = useBrowser();
 const app = useStartedApp();
@@ -71,4 +72,24 @@ test('forty lines in one sitting, by the keys alone', async () => {
   await page.getByText('Completed on 25 Nov 2026 and sealed: nothing of it changes.').waitFor();
   await page.getByRole('link', { name: 'Findings' }).press('Enter');
   await page.getByText('Seventeen findings open; none is to be dealt with before use.').waitFor();
+});
+
+test('the route is changed to how the house walks, and the next visit walks it', async () => {
+  const { organisation, kittiwakeId } = await smallFleetWithFindings();
+  const page = await app.signIn(await browser(), organisation, 'surveyor');
+  await page.goto(`${app.address()}/visits`);
+  await page.getByRole('link', { name: 'Change the routes' }).click();
+  await page.getByRole('button', { name: 'Gas locker: one up' }).press('Enter');
+  await page.getByLabel('Another place').fill('Trailer');
+  await page.getByRole('button', { name: 'Add it' }).press('Enter');
+  await page.getByRole('button', { name: 'Walk it like this' }).press('Enter');
+  await page.getByText('The route is set.').waitFor();
+
+  await page.goto(`${app.address()}/vessels/${kittiwakeId}/visit`);
+  await page.getByRole('button', { name: 'Start' }).click();
+  await page.waitForURL('**/visits/*');
+  const places = await page.locator('.stop h3').allTextContents();
+  const names = places.map((text) => text.trim());
+  expect(names.at(-1)).toBe('Trailer');
+  expect(names.indexOf('Gas locker')).toBeLessThan(names.indexOf('Cockpit and drains'));
 });

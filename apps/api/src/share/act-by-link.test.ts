@@ -66,9 +66,9 @@ describe('a yard’s link', () => {
     const kept = (await owner.get<EvidenceFilePage>(`/v1/vessels/${vessel.id}/evidence`)).body.items;
     expect(kept).toMatchObject([{ zone: HOSE.zone, recordedBy: `share_link:${link.id}` }]);
     const lines = (await owner.get<AuditPage>('/v1/audit')).body.items.slice(0, 2);
-    expect(lines.map(({ actor, verb }) => `${actor.kind} ${verb}`)).toEqual([
-      'share_link finding_reported_done',
-      'share_link keep_evidence',
+    expect(lines.map(({ actor, verb }) => `${actor.kind} ${actor.name} ${verb}`)).toEqual([
+      'share_link the yard finding_reported_done',
+      'share_link the yard keep_evidence',
     ]);
     const verdict = { right: true, evidence: [{ kind: 'looked', words: 'dated 2026' }] };
     expect((await owner.post(`/v1/findings/${hose.id}/verification`, verdict, match(2))).status).toBe(200);

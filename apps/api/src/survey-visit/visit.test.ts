@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import type { AuditPage } from '@garboard/contract/audit/audit.ts';
 import type { DueList } from '@garboard/contract/due-list/due-list.ts';
 import type { Finding } from '@garboard/contract/finding/finding.ts';
 import type { Problem } from '@garboard/contract/problem.ts';
@@ -150,6 +151,24 @@ describe('a visit', () => {
     );
     expect([theirs.status, pointersOf(theirs)]).toEqual([422, ['/visitId']]);
   });
+});
+
+it('whatever was said of a visit and its findings is found from the vessel, in who changed what', async () => {
+  const owner = await signedIn();
+  const { vessel, start, sound, complete } = await aBoat(owner);
+  const hose = await aFinding(owner.organisation.ctx(), vessel.id, {}, '2026-05-01');
+  const { id } = await start();
+  const seen = { seen: 'worse', on: TODAY, visitId: id };
+  await owner.post(`/v1/findings/${hose.id}/sightings`, seen, match(1));
+  for (const zone of ['papers', 'gas_installation']) await sound(id, zone);
+  await complete(id);
+  await owner.post(`/v1/visits/${id}/addenda`, { name: 'Ines Vale', words: 'Misread', reason: 'typing' });
+
+  const { items } = (await owner.get<AuditPage>(`/v1/audit?vesselId=${vessel.id}&limit=20`)).body;
+  expect(items.map(({ verb }) => verb).reverse()).toEqual([
+    ...['create_vessel', 'finding_found', 'start_visit', 'finding_seen', 'answer_zone', 'answer_zone'],
+    ...['complete_visit', 'add_addendum'],
+  ]);
 });
 
 describe('what a visit leaves to others', () => {

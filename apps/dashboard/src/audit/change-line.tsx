@@ -49,6 +49,7 @@ export function ChangeLine({ change }: { change: Change }) {
 function whoOf({ actor: { kind, name } }: Change): string {
   if (kind === 'upkeep') return strings.upkeep;
   if (!name) return strings.former;
+  if (kind === 'share_link') return strings.outsider(name);
   return kind === 'api_key' ? strings.program(name) : name;
 }
 

@@ -113,6 +113,7 @@ export const strings = {
   caption: 'Changes, the latest first',
   columns: { when: 'When', who: 'Who', what: 'What', about: 'About' },
   upkeep: 'the program itself',
+  outsider: (label: string) => `${label} (by a link)`,
   former: 'a former member',
   program: (name: string) => `${name} (a program)`,
   session: (id: string) => `session ${id}`,

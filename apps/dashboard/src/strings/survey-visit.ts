@@ -166,6 +166,27 @@ const one = {
   addendum: { name: 'Who adds it', words: 'What is to be corrected', reason: 'Why', submit: 'Add a correction' },
 };
 
+const routes = {
+  title: 'In which order she is walked',
+  intro:
+    'The house route is common practice, no source. Change it to the order in which your people walk; visits that have begun keep theirs.',
+  back: 'Back to the visits',
+  link: 'Change the routes',
+  craft: 'route of a',
+  waiting: 'Reading the route …',
+  failed: 'The route could not be read',
+  nameOf: (place: number) => `Name of place ${place}`,
+  up: (name: string) => `${name}: one up`,
+  down: (name: string) => `${name}: one down`,
+  out: (name: string) => `${name}: take it out`,
+  add: 'Another place',
+  addIt: 'Add it',
+  notAdded: 'give it a name of its own, in letters',
+  save: 'Walk it like this',
+  leave: 'Leave it as it was',
+  saved: 'The route is set. Visits that begin from now on walk it.',
+};
+
 const change = {
   open: 'Change what is known of the visit',
   hours: 'Hours aboard',
@@ -173,4 +194,4 @@ const change = {
   submit: 'Change it',
 };
 
-export const strings = { list, start, one, change };
+export const strings = { list, start, one, change, routes };

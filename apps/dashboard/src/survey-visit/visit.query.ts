@@ -45,6 +45,22 @@ export const sealedQuery = (visitId: string) =>
       answer(api.GET('/v1/visits/{visitId}/sealed-copy', { params: { path: { visitId } }, signal })),
   });
 
+export type Craft = Visit['craft'];
+
+export const routeQuery = (craft: Craft) =>
+  queryOptions({
+    queryKey: ['survey-route', craft],
+    queryFn: ({ signal }) => versioned(api.GET('/v1/survey-routes/{craft}', { params: { path: { craft } }, signal })),
+  });
+
+export const setRoute = (craft: Craft, zones: readonly Schemas['RouteZone'][], version: string) =>
+  answer(
+    api.PUT('/v1/survey-routes/{craft}', {
+      params: { path: { craft }, header: { 'If-Match': version } },
+      body: { zones: [...zones] },
+    }),
+  );
+
 export const startVisit = (vesselId: string, body: NewVisit, once: string): Promise<Visit> =>
   answer(
     api.POST('/v1/vessels/{vesselId}/visits', {

@@ -2,6 +2,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { whyItFailed } from '../api/why-it-failed.ts';
+import { useMay } from '../organisation/may.ts';
 import { purposeWords, strings } from '../strings/survey-visit.ts';
 import { formatDay } from '../ui/calendar.ts';
 import { Day } from '../ui/day.tsx';
@@ -16,10 +17,22 @@ const { columns } = list;
 
 export function VisitsPage() {
   const { data, error, isPending, refetch } = useQuery(visitsQuery());
+  const may = useMay();
   const open = data?.filter(({ state }) => state === 'open').length;
   return (
     <>
-      <PageHeader title={list.title}>{open !== undefined && <p className="answer">{list.answer(open)}</p>}</PageHeader>
+      <PageHeader
+        title={list.title}
+        acts={
+          may.survey && (
+            <Link to="/survey-routes/$craft" params={{ craft: 'sailing_yacht' }} className="button">
+              {strings.routes.link}
+            </Link>
+          )
+        }
+      >
+        {open !== undefined && <p className="answer">{list.answer(open)}</p>}
+      </PageHeader>
       {isPending && <Waiting>{list.waiting}</Waiting>}
       {!isPending && !data && <Failed what={list.failed} why={whyItFailed(error)} again={refetch} />}
       {data?.length === 0 && (

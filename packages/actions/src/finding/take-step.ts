@@ -90,7 +90,7 @@ export async function noteEntry(write: Write, record: FindingRecord, entry: Entr
     subject: 'finding',
     subjectId: record.id,
     before: { version: record.version, state: record.finding.remedy.state, urgency: record.finding.urgency },
-    after: { version, state: finding.remedy.state, urgency: finding.urgency, entry },
+    after: { vesselId: record.vesselId, version, state: finding.remedy.state, urgency: finding.urgency, entry },
   });
   return after;
 }

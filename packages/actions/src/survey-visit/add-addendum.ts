@@ -21,7 +21,13 @@ export function addAddendum(
       return refused({ kind: 'conflict', detail: 'The visit is still open: write it on the visit itself.' });
     const record = { id: newId(ctx.now), ...said, recordedBy: actorText(ctx.actor), recordedAt: ctx.now.toISOString() };
     await insertAddendum(write.tx, { organisationId: ctx.organisationId, visit }, record);
-    audit(write, { verb: 'add_addendum', subject: 'survey_visit', subjectId: visitId, before: null, after: record });
+    audit(write, {
+      verb: 'add_addendum',
+      subject: 'survey_visit',
+      subjectId: visitId,
+      before: null,
+      after: { vesselId: visit.vesselId, ...record },
+    });
     return done(record);
   });
 }

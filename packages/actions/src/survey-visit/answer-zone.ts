@@ -30,7 +30,13 @@ export function answerZone(
     const by = { recordedBy: actorText(ctx.actor), recordedAt: ctx.now.toISOString() };
     const record = { id: newId(ctx.now), ...said, ...by };
     await insertAnswer(write.tx, { organisationId: ctx.organisationId, visit }, record);
-    audit(write, { verb: 'answer_zone', subject: 'survey_visit', subjectId: visitId, before: null, after: record });
+    audit(write, {
+      verb: 'answer_zone',
+      subject: 'survey_visit',
+      subjectId: visitId,
+      before: null,
+      after: { vesselId: visit.vesselId, ...record },
+    });
     return done(record);
   });
 }

@@ -34,7 +34,7 @@ export function completeVisit(
       subject: 'survey_visit',
       subjectId: visitId,
       before: null,
-      after: completed,
+      after: { vesselId: visit.vesselId, ...completed },
     });
     return done({ ...visit, completed, version: visit.version + 1 });
   });

@@ -82,7 +82,7 @@ export function answerLimitation(
       subject: 'limitation',
       subjectId: limitationId,
       before: null,
-      after: record,
+      after: { vesselId: before.vesselId, ...record },
     });
     await refreshVisitMatters(write.tx, ctx.organisationId, before.vesselId);
     return done({ ...before, liftedOn, version: before.version + 1 });

@@ -25,7 +25,13 @@ export function takeReading(
     const reading = { id: newId(ctx.now), ...said, unit: MEASURES[said.measure], takenOn: today };
     const by = { recordedBy: actorText(ctx.actor), recordedAt: ctx.now.toISOString() };
     await insertReading(write.tx, { organisationId: ctx.organisationId, visit }, { ...reading, ...by });
-    audit(write, { verb: 'take_reading', subject: 'survey_visit', subjectId: visitId, before: null, after: reading });
+    audit(write, {
+      verb: 'take_reading',
+      subject: 'survey_visit',
+      subjectId: visitId,
+      before: null,
+      after: { vesselId: visit.vesselId, ...reading },
+    });
     return done({ reading, visit });
   });
 }

@@ -2521,7 +2521,7 @@ export interface components {
         /** @description Who answers for the change. */
         AuditActor: {
             id: components["schemas"]["Id"];
-            /** @description `person`, `session`, `api_key`, or `upkeep` for the program itself. */
+            /** @description `person`, `session`, `api_key`, `share_link` for an outsider, or `upkeep` for the program itself. */
             kind: string;
             /** @description Absent where there is none any more. */
             name?: string;

@@ -7,7 +7,9 @@ const Hash = z.string().regex(/^[0-9a-f]{64}$/);
 
 const Actor = z
   .object({
-    kind: z.string().meta({ description: '`person`, `session`, `api_key`, or `upkeep` for the program itself.' }),
+    kind: z.string().meta({
+      description: '`person`, `session`, `api_key`, `share_link` for an outsider, or `upkeep` for the program itself.',
+    }),
     id: Id,
     name: z.string().optional().meta({ description: 'Absent where there is none any more.' }),
   })

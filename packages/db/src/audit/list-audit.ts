@@ -50,11 +50,12 @@ export async function listAudit(
     ), about as (
       select page.*, coalesce(page.after, page.before) as told from page
     )
-    select a.id, a.at, a.actor, coalesce(k.name, p.name) as "actorName", a.credential, a.role, a.request_id as "requestId",
+    select a.id, a.at, a.actor, coalesce(k.name, p.name, s.label) as "actorName", a.credential, a.role, a.request_id as "requestId",
            a.verb, a.subject, a.subject_id as "subjectId", a.before, a.after, a.sequence, a.hash,
            v.id as "vesselId", v.name as "vesselName", i.id as "itemId", i.label as "itemLabel"
     from about a
     left join api_key k on k.organisation_id = a.organisation_id and 'api_key:' || k.id = a.actor
+    left join share_link s on s.organisation_id = a.organisation_id and 'share_link:' || s.id = a.actor
     left join people_of_organisation() p on 'person:' || p.person_id = a.actor
     left join item i on i.organisation_id = a.organisation_id
       and i.id = case a.subject when 'item' then a.subject_id else (a.told ->> 'itemId')::uuid end
