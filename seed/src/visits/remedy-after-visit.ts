@@ -1,4 +1,6 @@
 /** What is done about findings after a visit, and before the next one. */
+import { enterFinding } from '@garboard/actions/finding/enter-finding.ts';
+import { mergeFinding } from '@garboard/actions/finding/merge-finding.ts';
 import { type RemedyStep, takeRemedyStep } from '@garboard/actions/finding/take-remedy-step.ts';
 import { verifyFinding } from '@garboard/actions/finding/verify-finding.ts';
 import { addDays, type Day, formatDay } from '@garboard/domain/calendar/day.ts';
@@ -20,8 +22,25 @@ export async function remedyAfterVisit(hand: Hand, span: Span, told: readonly To
   for (const each of told.filter(({ view }) => view.finding.remedy.state === 'found')) {
     const { fate } = each.plan;
     if (fate === 'verified' || (fate === 'came_back' && span.next !== undefined)) await mend(hand, span, each);
+    else if (fate === 'entered_twice') await enterTwice(hand, span.day, each);
     else for (const step of stepsOf(each, span.day)) await take(hand.at, addDays(span.day, 6), each, step);
   }
+}
+
+/** Somebody enters it once more in passing; the two are made one. */
+async function enterTwice({ at, camera }: Hand, day: Day, each: Told): Promise<void> {
+  const { plan, view } = each;
+  const { zone, what, hazard, urgency, trade } = plan.known;
+  const found = {
+    ...{ zone, hazard, urgency, trade, estimate: null, itemId: null, responsible: null, ruleId: null, limit: null },
+    ...{ what: `${what}, seen in passing`, urgentBy: null, visitId: null, words: null, evidence: [] },
+  };
+  const on = addDays(day, 3);
+  const twin = wanted(await enterFinding(at(on), { vesselId: camera.vesselId, on: formatDay(on), found }));
+  const into = { into: view.id, reason: 'The same thing, entered twice.' };
+  wanted(await mergeFinding(at(addDays(day, 4)), { findingId: twin.id, expectedVersion: twin.version, ...into }));
+  // That it took the other in is an entry of its own.
+  each.view = { ...view, version: view.version + 1 };
 }
 
 /** Reported four weeks on and looked at a week later, as far as these days have come. */
@@ -84,6 +103,7 @@ function stepsOf({ plan }: Pick<Told, 'plan'>, day: Day): readonly RemedyStep[] 
     case 'verified':
     case 'came_back':
     case 'open':
+    case 'entered_twice':
     case 'seen_gone':
       return [];
   }

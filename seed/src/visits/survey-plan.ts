@@ -22,6 +22,7 @@ export const FATES = [
   'accepted',
   'entered_in_error',
   'seen_gone',
+  'entered_twice',
 ] as const;
 export type Fate = (typeof FATES)[number];
 

@@ -72,14 +72,12 @@ function requestOf(command: Command, other: string): Request {
 }
 
 type Step = { readonly command: Command; readonly who: Who; readonly late: boolean };
-type Crew = Record<Who, Client> & { readonly vesselId: string };
+type Crew = Record<Who, Client>;
 
 async function aCrew(): Promise<Crew> {
   const manager = await signedInPerson({ role: 'manager' });
   const join = (role: 'manager' | 'yard' | 'surveyor') => signedInPerson({ role }, manager.organisation);
-  const { id } = await aVessel(manager.organisation.ctx());
   return {
-    vesselId: id,
     manager,
     other_manager: await join('manager'),
     yard: await join('yard'),
@@ -92,8 +90,10 @@ let commands = 0;
 
 async function live(crew: Crew, steps: readonly Step[]): Promise<void> {
   const ctx = crew.manager.organisation.ctx();
-  const { id } = await aFinding(ctx, crew.vesselId, { urgency: 'observe' });
-  const other = await aFinding(ctx, crew.vesselId, { what: 'another' });
+  // A boat of its own for each life: one with thousands of findings would make every later step slower.
+  const vessel = await aVessel(ctx);
+  const { id } = await aFinding(ctx, vessel.id, { urgency: 'observe' });
+  const other = await aFinding(ctx, vessel.id, { what: 'another' });
   let model: Model = begun();
   let version = 1;
   for (const { command, who, late } of steps) {
