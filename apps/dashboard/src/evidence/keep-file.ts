@@ -4,6 +4,7 @@ import type { components } from '@garboard/client/generated/api.d.ts';
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import { api } from '../api/client.ts';
+import { newKey } from '../api/new-key.ts';
 import { type Versioned, versioned } from '../api/versioned.ts';
 
 type Upload = components['schemas']['Upload'];
@@ -27,7 +28,7 @@ export async function keepFile(
 ): Promise<Kept> {
   const bytes = new Uint8Array(await file.arrayBuffer());
   const body = { ...frame, sha256: bytesToHex(sha256(bytes)), bytes: bytes.length };
-  const params = { path: { vesselId }, header: { 'Idempotency-Key': crypto.randomUUID() } };
+  const params = { path: { vesselId }, header: { 'Idempotency-Key': newKey() } };
   let upload = await patiently(() => versioned(api.POST('/v1/vessels/{vesselId}/uploads', { params, body })));
   while (upload.data.state === 'receiving') {
     onSafe(upload.data.received / bytes.length);

@@ -1,5 +1,6 @@
 /** Files are chosen, sent and kept while the rest is still being typed; the box holds the ids of those that are. */
 import { useRef, useState } from 'react';
+import { newKey } from '../api/new-key.ts';
 import { whyItFailed } from '../api/why-it-failed.ts';
 import { strings } from '../strings/evidence.ts';
 import { type Frame, keepFile } from './keep-file.ts';
@@ -48,7 +49,7 @@ export function PictureField({ id, name, help = field.help, fault, vesselId, fra
     }
   };
   const sendAll = async (files: readonly File[]) => {
-    const keyed = files.map((file) => ({ file, key: crypto.randomUUID() }));
+    const keyed = files.map((file) => ({ file, key: newKey() }));
     setLines((now) => now.filter(({ wrong }) => !wrong));
     for (const { file, key } of keyed) say(key, field.waiting(file.name));
     for (const { file, key } of keyed) await send(file, key);

@@ -1,4 +1,5 @@
 import { useRef } from 'react';
+import { newKey } from '../api/new-key.ts';
 
 /** One key for one body: sent again after a silence it has one effect; changed, it is another request. */
 export function useOnceKey(): (body: unknown) => string {
@@ -8,9 +9,4 @@ export function useOnceKey(): (body: unknown) => string {
     if (text !== last.current.text) last.current = { text, key: newKey() };
     return last.current.key;
   };
-}
-
-/** Not `crypto.randomUUID`: browsers keep it from pages served over plain HTTP. */
-function newKey(): string {
-  return Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) => byte.toString(16).padStart(2, '0')).join('');
 }
