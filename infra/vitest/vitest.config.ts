@@ -44,7 +44,7 @@ export default defineConfig({
         },
       },
       { extends: true, test: { name: 'embedded', include: tests('packages/embedded/src'), ...group(2, 1) } },
-      { extends: true, test: { name: 'browser', include: END_TO_END, ...group(3, 1) } },
+      { extends: true, test: { name: 'browser', include: END_TO_END, ...group(3, 2) } },
     ],
   },
 });

@@ -34,7 +34,7 @@ export async function layOutSurvey(at: At, camera: Camera, plan: SurveyPlan): Pr
     if (index === plan.days.length - 1) await askRigger(at, day, visit, plan);
     await measure(at, day, visit, plan, index);
     if (index === plan.days.length - 1) await measureDrain(at, day, visit, plan);
-    await photographGauge(at, day, visit, camera, index);
+    if (plan.photographsGauge) await photographGauge(at, day, visit, camera, index);
     if (index === plan.days.length - 1 && plan.lastIsOpen) return;
     await answerPlaces(at, day, visit, told, index);
     wanted(await completeVisit(at(day), { visitId: visit.id, expectedVersion: 1, completedOn: formatDay(day) }));

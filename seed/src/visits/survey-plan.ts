@@ -43,6 +43,8 @@ export type SurveyPlan = {
   readonly riggerInDays: number | null;
   /** Moisture at each survey point, visit by visit; the first is the dry reference. */
   readonly moisture: readonly (readonly number[])[];
+  /** Whether the surveyor photographs the same gauge at every visit. */
+  readonly photographsGauge: boolean;
   /** Inside diameter of the gas locker's drain, measured on the last visit; `null`: she has no such locker. */
   readonly gasDrainMm: number | null;
 };
@@ -84,6 +86,7 @@ export function planSurvey(boat: Boat, log: Logbook, currency: string): SurveyPl
     lining: random.chance(0.5) ? { from: 0, until: random.chance(0.4) ? last : null } : null,
     riggerInDays: boat.rig && random.chance(0.5) ? random.between(0, 90) : null,
     moisture: days.map((_, visit) => readingsOf(random, visit)),
+    photographsGauge: random.chance(0.3),
     gasDrainMm: boat.carries === 'motorBoat' ? null : random.pick([12, 20, 25, 19]),
   };
 }

@@ -62,7 +62,11 @@ describe('the access matrix', () => {
     const allowed: Role[] = [];
     for (const role of ROLES) {
       const owner = await signedIn();
-      const { status } = await ask(asked, await thingsOf(owner), bearer(await owner.organisation.key(role)));
+      const { status } = await ask(
+        asked,
+        await thingsOf(owner, undefined, asked),
+        bearer(await owner.organisation.key(role)),
+      );
       // 412: let in, but what there is only one of was changed by the role before.
       expect([200, 201, 204, 403, 412]).toContain(status);
       if (status !== 403) allowed.push(role);
@@ -79,13 +83,13 @@ describe('a key narrowed to some vessels or some acts', () => {
   it.each(named(forPrograms))('may nothing that it was not made for: %s', async (name, asked) => {
     const owner = await signedIn();
     const made = await makeKey(owner.organisation.ctx(), { ...wanted, role: 'owner', permissions: ['read'] });
-    const { status } = await ask(asked, await thingsOf(owner), bearer(accepted(made).text ?? ''));
+    const { status } = await ask(asked, await thingsOf(owner, undefined, asked), bearer(accepted(made).text ?? ''));
     expect(status === 403).toBe(NEEDS[name] !== 'read');
   });
 
   it.each(named(ofVessels))('has no other vessel and nothing aboard one: %s', async (name, asked) => {
     const owner = await signedIn();
-    const things = await thingsOf(owner);
+    const things = await thingsOf(owner, undefined, asked);
     const other = await aVessel(owner.organisation.ctx(), ['solas']);
     const narrow = { ...wanted, role: 'yard', vesselIds: [other.id] } as const;
     const key = accepted(await makeKey(owner.organisation.ctx(), narrow)).text ?? '';
@@ -165,7 +169,7 @@ describe('another organisation’s things', () => {
   const about = WITH_CREDENTIALS.filter(isAboutAThing).filter(({ name }) => NEEDS[name] !== null);
 
   it.each(named(about))('answer exactly as missing ones do: %s', async (_, asked) => {
-    const theirs = await thingsOf(await signedIn());
+    const theirs = await thingsOf(await signedIn(), undefined, asked);
     const me = bearer(await (await signedIn()).organisation.key('owner'));
     const sameId = { ...me, 'x-request-id': 'the-same' };
 

@@ -27,7 +27,7 @@ async function changedTables(before: Record<string, string>, organisationId: str
 describe('every change', () => {
   it.each(named(CHANGES))('is in the audit where it wrote anything: %s', async (name, asked) => {
     const owner = await signedIn();
-    const things = await thingsOf(owner);
+    const things = await thingsOf(owner, undefined, asked);
     const key = await owner.organisation.key('owner');
     const before = await everythingOf(owner.organisation.id);
     const headers: Headed = {

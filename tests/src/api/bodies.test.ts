@@ -26,7 +26,8 @@ it('is asked of every operation that reads a body', () => {
   expect(WITH_BODY.length).toBeGreaterThan(10);
 });
 
-describe.each(named(WITH_BODY))('%s', (_, { method, path, operation }) => {
+describe.each(named(WITH_BODY))('%s', (_, asked) => {
+  const { method, path, operation } = asked;
   const shape = shapeOfExample(operation);
   const example = exampleOf(operation) as Record<string, unknown>;
   const text = JSON.stringify(example);
@@ -37,7 +38,7 @@ describe.each(named(WITH_BODY))('%s', (_, { method, path, operation }) => {
   beforeAll(async () => {
     const person = await signedInPerson();
     owner = person;
-    things = await thingsOf(owner);
+    things = await thingsOf(owner, undefined, asked);
     credential = isForPersons(operation)
       ? { cookie: person.cookie, 'sec-fetch-site': 'same-origin' }
       : { authorization: `Bearer ${await owner.organisation.key()}` };

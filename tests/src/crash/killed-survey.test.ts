@@ -109,7 +109,7 @@ async function hashOf(address: string, key: string, id: string): Promise<string>
 }
 
 /** The next kill comes so much later, until one comes too late: in full every few milliseconds of it are tried. */
-const LATER_MS = size(45, 4);
+const LATER_MS = size(90, 4);
 const MINUTES = 60_000;
 
 describe('killed while a visit of 300 sightings is completed', () => {

@@ -48,50 +48,105 @@ export const named = (some: readonly Asked[]) => some.map((asked) => [asked.name
 /** What stands in a path's parameters, by their names. */
 export type Things = Readonly<Record<string, string>>;
 
-/** One thing for each parameter, in the client's own organisation. A new parameter: make its thing here. */
-export async function thingsOf(client: Client, home?: Pools): Promise<Things> {
+type Ground = {
+  readonly client: Client;
+  readonly ctx: ActionContext;
+  readonly vesselId: string;
+  readonly home: Pools | undefined;
+};
+type Maker = { readonly names: readonly string[]; make(ground: Ground): Promise<Things> };
+
+/** Things that are made together, and the parameters that they stand for. A new parameter: make its thing here. */
+const MAKERS: readonly Maker[] = [
+  {
+    names: ['itemId'],
+    make: async ({ ctx, vesselId }) => ({ itemId: (await anItem(ctx, vesselId, 'liferaft')).item.id }),
+  },
+  {
+    names: ['findingId', 'otherFindingId', 'mendedFindingId'],
+    make: ({ ctx, vesselId }) => someFindings(ctx, vesselId),
+  },
+  {
+    names: ['visitId', 'readyVisitId', 'sealedVisitId', 'limitationId', 'referralId'],
+    make: ({ ctx, vesselId }) => someVisits(ctx, vesselId),
+  },
+  {
+    names: ['evidenceId', 'uploadId'],
+    make: async ({ ctx, vesselId }) => ({
+      evidenceId: await aPhotograph(ctx, vesselId),
+      uploadId: (await anUpload(ctx, vesselId, Buffer.alloc(100_000))).id,
+    }),
+  },
+  { names: ['overrideId'], make: async ({ ctx, vesselId }) => ({ overrideId: (await anOverride(ctx, vesselId)).id }) },
+  {
+    names: ['viewId'],
+    make: async ({ ctx }) => {
+      const ours = { name: 'Ours', page: 'due', filters: {}, shared: true } as const;
+      return { viewId: accepted(await saveView(ctx, ours)).id };
+    },
+  },
+  {
+    names: ['ruleId', 'changeId'],
+    make: async ({ ctx }) => {
+      const rule = await anOwnRule(ctx);
+      return { ruleId: rule.id, changeId: rule.versions[0]?.changeId ?? '' };
+    },
+  },
+  {
+    names: ['noticeId'],
+    make: async ({ ctx }) => ({ noticeId: (await aNotice(ctx, { kinds: ['liferaft'], makers: [], serials: [] })).id }),
+  },
+  {
+    names: ['personId', 'invitationId'],
+    make: async ({ client, ctx, home }) => {
+      const { id: personId } = await aPerson(client.organisation, { role: 'viewer' }, home);
+      const invited = { email: anAddress(), role: 'viewer', vesselIds: 'all' } as const;
+      return { personId, invitationId: accepted(await invitePerson(ctx, invited)).invitation.id };
+    },
+  },
+  {
+    names: ['keyId'],
+    make: async ({ ctx }) => {
+      const wanted = {
+        name: 'ours',
+        role: 'viewer',
+        vesselIds: 'all',
+        permissions: 'all',
+        expiresAt: dayAfter(ctx),
+      } as const;
+      return { keyId: accepted(await makeKey(ctx, wanted)).key.id };
+    },
+  },
+  {
+    names: ['linkId'],
+    make: async ({ ctx }) => {
+      const shown = { label: 'ours', vesselIds: 'all', showsValue: false, purpose: 'look', findingIds: [] } as const;
+      return { linkId: accepted(await makeShareLink(ctx, { ...shown, expiresAt: dayAfter(ctx) })).link.id };
+    },
+  },
+];
+const dayAfter = ({ now }: ActionContext) => new Date(now.getTime() + 86_400_000);
+
+/**
+ * One thing for each parameter, in the client's own organisation; of one operation only what it needs. There is always
+ * a vessel with something aboard.
+ */
+export async function thingsOf(client: Client, home?: Pools, of?: Asked): Promise<Things> {
   const ctx = client.organisation.ctx();
-  const vessel = await aVessel(ctx, ['solas']);
-  const { item } = await anItem(ctx, vessel.id, 'liferaft');
-  const findings = await someFindings(ctx, vessel.id);
-  const visits = await someVisits(ctx, vessel.id);
-  const evidenceId = await aPhotograph(ctx, vessel.id);
-  const { id: uploadId } = await anUpload(ctx, vessel.id, Buffer.alloc(100_000));
-  const override = await anOverride(ctx, vessel.id);
-  const ours = { name: 'Ours', page: 'due', filters: {}, shared: true } as const;
-  const view = accepted(await saveView(ctx, ours));
-  const rule = await anOwnRule(ctx);
-  const changeId = rule.versions[0]?.changeId ?? '';
-  const notice = await aNotice(ctx, { kinds: ['liferaft'], makers: [], serials: [] });
-  const made = { noticeId: notice.id, viewId: view.id, ruleId: rule.id, changeId };
-  const { id: personId } = await aPerson(client.organisation, { role: 'viewer' }, home);
-  const invited = { email: anAddress(), role: 'viewer', vesselIds: 'all' } as const;
-  const { invitation } = accepted(await invitePerson(ctx, invited));
-  const day = new Date(ctx.now.getTime() + 86_400_000);
-  const wanted = { name: 'ours', role: 'viewer', vesselIds: 'all', permissions: 'all', expiresAt: day } as const;
-  const { key } = accepted(await makeKey(ctx, wanted));
-  const shown = {
-    label: 'ours',
-    vesselIds: 'all',
-    showsValue: false,
-    purpose: 'look',
-    findingIds: [],
-    expiresAt: day,
-  } as const;
-  const { link } = accepted(await makeShareLink(ctx, shown));
-  return {
-    vesselId: vessel.id,
-    keyId: key.id,
-    linkId: link.id,
-    itemId: item.id,
-    ...{ ...findings, ...visits, evidenceId, uploadId },
-    overrideId: override.id,
-    ...made,
-    personId,
-    invitationId: invitation.id,
-    sessionId: ctx.actor.id,
-    ...CATALOGUE,
-  };
+  const { id: vesselId } = await aVessel(ctx, ['solas']);
+  const needed = of && namesIn(of);
+  const makers = MAKERS.filter(
+    ({ names }) => !needed || names.includes('itemId') || names.some((each) => needed.has(each)),
+  );
+  let things: Things = { vesselId, sessionId: ctx.actor.id, ...CATALOGUE };
+  for (const { make } of makers) things = { ...things, ...(await make({ client, ctx, vesselId, home })) };
+  return things;
+}
+
+/** What an operation's address and body name. */
+function namesIn({ path }: Asked): ReadonlySet<string> {
+  const { thing = {}, names = {} } = PARTICULAR[path] ?? {};
+  return new Set([...parametersOf(path), ...Object.values(thing), ...Object.values(names)]);
 }
 
 /** Parameters whose things are the same for everybody. */
