@@ -17,15 +17,16 @@ import { comparable, readBack } from './testing/read-back.ts';
 /** Seeding shares its machine with whatever else runs. */
 const PATIENCE = 10 * 60_000;
 
-async function layOut(now: Date) {
+/** Looked at twice: one of them in every run, all in the long one. */
+const AGAIN = size(['Wrackholm Yachts'], [...DEMO_ORGANISATIONS]);
+
+async function layOut(now: Date, only: readonly string[] = DEMO_ORGANISATIONS) {
   const suffix = ` ${randomBytes(4).toString('hex')}`;
   const lines: string[] = [];
   const start = performance.now();
-  await seedFleets({ pools, files }, now, (line) => lines.push(line), suffix);
+  await seedFleets({ pools, files, only }, now, (line) => lines.push(line), suffix);
   const seconds = (performance.now() - start) / 1000;
-  const organisations = await Promise.all(
-    DEMO_ORGANISATIONS.map((name) => findOrganisationsByName(pools.owner, `${name}${suffix}`)),
-  );
+  const organisations = await Promise.all(only.map((name) => findOrganisationsByName(pools.owner, `${name}${suffix}`)));
   const ids = organisations.map(([found]) => found?.id ?? '');
   const vessels = [];
   for (const id of ids) vessels.push(await readBack(pools.app, id));
@@ -39,8 +40,8 @@ describe.each(['2028-02-29', '2026-12-31'].slice(0, size(1, 2)))('laid out on %s
 
   beforeAll(async () => {
     early = await layOut(new Date(`${day}T00:20:00Z`));
-    late = await layOut(new Date(`${day}T22:40:00Z`));
-    reportFigure('three demo fleets laid out in', `${late.seconds.toFixed(1)} s`);
+    late = await layOut(new Date(`${day}T22:40:00Z`), AGAIN);
+    reportFigure('three demo fleets laid out in', `${early.seconds.toFixed(1)} s`);
   }, PATIENCE);
 
   test('three organisations have the promised sizes, and each says so', () => {
@@ -54,9 +55,10 @@ describe.each(['2028-02-29', '2026-12-31'].slice(0, size(1, 2)))('laid out on %s
 
   test('the same day gives the same data, whatever the hour: particulars, facts, due dates, reasoning', () => {
     const other = late.vessels.flat();
-    const differing = early.vessels.flat().filter((vessel, index) => comparable(vessel) !== comparable(other[index]));
+    const ours = early.vessels.filter((_, index) => AGAIN.includes(DEMO_ORGANISATIONS[index] ?? '')).flat();
+    const differing = ours.filter((vessel, index) => comparable(vessel) !== comparable(other[index]));
     expect(differing.map(({ name }) => name)).toEqual([]);
-    expect(other).toHaveLength(79);
+    expect(other).toHaveLength(size(12, 79));
   });
 
   test('stored obligations and counts equal what the facts say', async () => {

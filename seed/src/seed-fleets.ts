@@ -21,11 +21,16 @@ const BOOKS: readonly FleetBook[] = [SCHOOL, YARD, CHARTER];
 export const DEMO_ORGANISATIONS: readonly string[] = BOOKS.map(({ setting }) => setting.fleet);
 
 /** Where they are laid out. */
-export type Ground = { readonly pools: Pools; readonly files: Files };
+export type Ground = {
+  readonly pools: Pools;
+  readonly files: Files;
+  /** The names of those that are laid out; absent: all of them. */
+  readonly only?: readonly string[];
+};
 
 /** Says a line when a fleet is complete. `suffix` goes behind each organisation's name. Rejects once `asked` to stop. */
 export async function seedFleets(
-  { pools, files }: Ground,
+  { pools, files, only = DEMO_ORGANISATIONS }: Ground,
   now: Date,
   say: (line: string) => void,
   suffix = '',
@@ -33,7 +38,7 @@ export async function seedFleets(
 ): Promise<void> {
   const camera = rememberWhatWasSeen(files);
   await Promise.all(
-    BOOKS.map(async (book) => {
+    BOOKS.filter(({ setting }) => only.includes(setting.fleet)).map(async (book) => {
       const { name, timeZone, season, vessels, notices, ownRules } = planFleet(
         book,
         dayInZone(now, book.setting.timeZone),

@@ -33,7 +33,9 @@ const brokenOff: Progress = {
 describe('the demo fleets', { timeout: 300_000 }, () => {
   it('are laid out once, anew after a start that was broken off, and never among other organisations', async () => {
     const { pools, names } = await anEmptyDatabase();
-    await expect(seedOnFirstStart({ pools, files }, NOW, brokenOff)).rejects.toThrow('broken off');
+    // One fleet is enough to break off at.
+    const one = { pools, files, only: ['Wrackholm Yachts'] };
+    await expect(seedOnFirstStart(one, NOW, brokenOff)).rejects.toThrow('broken off');
     const unfinished = await names();
     expect(unfinished.filter((name) => DEMO_ORGANISATIONS.includes(name))).toEqual([]);
 

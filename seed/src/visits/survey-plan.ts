@@ -86,7 +86,7 @@ export function planSurvey(boat: Boat, log: Logbook, currency: string): SurveyPl
     lining: random.chance(0.5) ? { from: 0, until: random.chance(0.4) ? last : null } : null,
     riggerInDays: boat.rig && random.chance(0.5) ? random.between(0, 90) : null,
     moisture: days.map((_, visit) => readingsOf(random, visit)),
-    photographsGauge: random.chance(0.3),
+    photographsGauge: random.chance(0.15),
     gasDrainMm: boat.carries === 'motorBoat' ? null : random.pick([12, 20, 25, 19]),
   };
 }

@@ -6,7 +6,7 @@ import { appendFileSync } from 'node:fs';
 export const long = process.env.LONG === '1';
 
 /** How much of it: `reduced` in every run, `full` in the long one. */
-export function size(reduced: number, full: number): number {
+export function size<T>(reduced: T, full: T): T {
   return long ? full : reduced;
 }
 

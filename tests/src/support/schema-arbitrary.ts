@@ -49,13 +49,15 @@ function text(schema: Schema, known: readonly string[]): Any {
 
 const DAY = fc.date({ min: new Date('1850-01-01'), max: new Date('2250-12-31'), noInvalidDate: true });
 
-function made({ format, pattern, minLength = 0, maxLength = MOST_CHARACTERS }: Schema, known: readonly string[]): Any {
+function made({ format, pattern, minLength = 0, maxLength }: Schema, known: readonly string[]): Any {
   const least = Number(minLength);
-  const most = Math.max(least, Math.min(Number(maxLength), MOST_CHARACTERS));
+  const most = Math.max(least, Math.min(Number(maxLength ?? MOST_CHARACTERS), MOST_CHARACTERS));
   if (format === 'uuid') return known.length > 0 ? fc.oneof(fc.constantFrom(...known), fc.uuid()) : fc.uuid();
   if (format === 'date') return DAY.map((moment) => moment.toISOString().slice(0, 10));
   if (format === 'date-time') return DAY.map((moment) => moment.toISOString());
-  if (typeof pattern === 'string') return matching(pattern).filter(({ length }) => length <= most);
+  // A pattern says its own length, unless the schema says one besides: a hash has its 64 characters.
+  if (typeof pattern === 'string')
+    return matching(pattern).filter(({ length }) => maxLength === undefined || length <= Number(maxLength));
   return fc.string({ unit: 'grapheme', minLength: least, maxLength: most });
 }
 
