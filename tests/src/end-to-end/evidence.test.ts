@@ -33,11 +33,12 @@ test('the yard reports work with a photograph of it, which stands beside the one
   await page.getByText('Fingerprint (SHA-256)').waitFor();
   expect(await page.getByRole('link', { name: 'Take it as it came' }).count(), 'the yard takes no originals').toBe(0);
 
-  const shown = await page.locator('img.picture').evaluate((image: HTMLImageElement) => image.naturalWidth);
-  expect(shown).toBe(900);
+  const shown = () => page.locator('img.picture').evaluate((image: HTMLImageElement) => image.naturalWidth);
+  await expect.poll(shown).toBe(900);
   await page.getByRole('link', { name: 'All photographs of Kittiwake' }).click();
   await page.waitForURL(`**/vessels/${kittiwakeId}/photographs`);
-  expect(await page.locator('.file').count(), 'what was left out is kept too, but named by no entry').toBe(3);
+  // What was left out is kept too, but named by no entry.
+  await expect.poll(() => page.locator('.file').count()).toBe(3);
 });
 
 test('what is no photograph is refused in words, and the rest goes on', async () => {

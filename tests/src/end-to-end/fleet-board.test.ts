@@ -38,7 +38,7 @@ describe('the horizon', () => {
     await page.getByRole('button', { name: 'As a table' }).click();
     const row = page.getByRole('row', { name: /Kittiwake/ }).first();
     await row.waitFor();
-    expect(await row.textContent()).toMatch(/^Kittiwake1164 d–10 May 2027/);
+    expect(await row.textContent()).toMatch(/^Kittiwake––1164 d–10 May 2027/);
   });
 
   test('reaches as far as is asked, and the address keeps it', async () => {
@@ -86,9 +86,10 @@ describe('the season', () => {
 
     await page.getByRole('navigation').getByRole('link', { name: 'Fleet' }).click();
     await page.getByText('season 2027').first().waitFor();
-    // A strip draws itself when it comes near.
-    await page.locator('.horizon-strip').first().locator('.season').nth(1).waitFor({ state: 'attached' });
-    expect(await page.locator('.horizon-strip').first().locator('.season').count()).toBe(2);
+    // A strip draws itself when it comes near. How many seasons it reaches into depends on the day of the year.
+    const bands = page.locator('.horizon-strip').first().locator('.season');
+    await bands.first().waitFor({ state: 'attached' });
+    expect(await bands.count()).toBe(await page.locator('.axis-season').count());
   });
 
   test('is not for whoever keeps no register: the page says whose it is', async () => {

@@ -38,6 +38,7 @@ test('night is kept, over the device’s own choice, from the first paint on', a
   await page.locator('#root').waitFor({ state: 'attached' });
   expect(await paper()).toBe(night);
 
+  await page.getByRole('heading', { level: 1 }).waitFor();
   await page.getByRole('radio', { name: 'as the device' }).check({ force: true });
   expect(await paper()).toBe(day);
 });
