@@ -23,6 +23,8 @@ export function RoutePage() {
   const navigate = route.useNavigate();
   const may = useMay();
   const { data, error, isPending, refetch } = useQuery(routeQuery(craft as Craft));
+  // Above the editor, which begins anew with each version: what was said of the last one outlives it.
+  const [told, setTold] = useState('');
   if (!may.survey) return <Forbidden permission="survey" />;
   return (
     <>
@@ -40,7 +42,10 @@ export function RoutePage() {
           choices={Object.entries(craftWords)
             .filter(([code]) => code !== 'sailing_yacht')
             .map(([value, words]) => ({ value, words }))}
-          onChoose={(value) => void navigate({ params: { craft: value ?? 'sailing_yacht' }, replace: true })}
+          onChoose={(value) => {
+            setTold('');
+            void navigate({ params: { craft: value ?? 'sailing_yacht' }, replace: true });
+          }}
         />
       </search>
       {isPending && <Waiting>{routes.waiting}</Waiting>}
@@ -51,17 +56,25 @@ export function RoutePage() {
           craft={craft as Craft}
           zones={data.data.zones}
           version={data.version}
+          onTold={setTold}
         />
       )}
+      <p role="status">{told}</p>
     </>
   );
 }
 
-function Editor({ craft, zones, version }: { craft: Craft; zones: readonly Place[]; version: string }) {
+type EditorProps = {
+  craft: Craft;
+  zones: readonly Place[];
+  version: string;
+  onTold: (words: string) => void;
+};
+
+function Editor({ craft, zones, version, onTold }: EditorProps) {
   const [places, setPlaces] = useState<readonly Place[]>(zones);
   const [name, setName] = useState('');
   const [fault, setFault] = useState<string>();
-  const [told, setTold] = useState('');
   const queries = useQueryClient();
   const isChanged = JSON.stringify(places) !== JSON.stringify(zones);
   const add = (event: FormEvent) => {
@@ -75,10 +88,10 @@ function Editor({ craft, zones, version }: { craft: Craft; zones: readonly Place
   const save = async () => {
     try {
       await setRoute(craft, places, version);
-      setTold(routes.saved);
+      onTold(routes.saved);
       await queries.invalidateQueries({ queryKey: ['survey-route', craft] });
     } catch (error) {
-      setTold(whyItFailed(error));
+      onTold(whyItFailed(error));
     }
   };
   return (
@@ -132,7 +145,6 @@ function Editor({ craft, zones, version }: { craft: Craft; zones: readonly Place
           {routes.leave}
         </button>
       </p>
-      <p role="status">{told}</p>
     </>
   );
 }
