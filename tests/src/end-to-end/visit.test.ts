@@ -88,6 +88,7 @@ test('the route is changed to how the house walks, and the next visit walks it',
   await page.goto(`${app.address()}/vessels/${kittiwakeId}/visit`);
   await page.getByRole('button', { name: 'Start' }).click();
   await page.waitForURL('**/visits/*');
+  await page.locator('.stop h3').first().waitFor();
   const places = await page.locator('.stop h3').allTextContents();
   const names = places.map((text) => text.trim());
   expect(names.at(-1)).toBe('Trailer');
