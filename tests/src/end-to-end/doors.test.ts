@@ -16,7 +16,7 @@ describe('signing up', () => {
     const page = await watchedPage(await browser());
     await page.goto(`${home()}/sign-up`);
     await page.getByRole('button', { name: 'Sign up' }).click();
-    expect(await page.getByRole('alert').getByRole('listitem').count()).toBe(3);
+    await expect.poll(() => page.getByRole('alert').getByRole('listitem').count()).toBe(3);
     await page.getByLabel('Your name').fill('Ines Falk');
     await page.getByLabel('E-mail address').fill(anAddress());
     await page.getByLabel('Password', { exact: true }).fill('passwordpassword');

@@ -75,7 +75,7 @@ describe('on paper', () => {
     await print(page, 'fleet');
 
     const rows = page.locator('.horizon-line:has(.horizon-name)');
-    expect(await rows.count()).toBe(30);
-    expect(await rows.filter({ has: page.locator('a.horizon-target') }).count()).toBe(30);
+    await expect.poll(() => rows.count()).toBe(30);
+    await expect.poll(() => rows.filter({ has: page.locator('a.horizon-target') }).count()).toBe(30);
   });
 });

@@ -24,7 +24,7 @@ describe('the rules', () => {
 
     expect(await raft.textContent()).toMatch(/liferaft is serviced.*By law.*SOLAS III\/20\.8\.1.*read in the text/s);
     const practice = page.locator('.rule-line', { hasText: 'common practice, no source' });
-    expect(await practice.count()).toBeGreaterThan(10);
+    await expect.poll(() => practice.count()).toBeGreaterThan(10);
   });
 
   test('are narrowed by words that stay in the address, and shown whole again', async () => {

@@ -79,7 +79,7 @@ describe('finding something', () => {
     await page.keyboard.press('/');
     await page.keyboard.type('kittiwake');
     await options(page).filter({ hasText: 'Kittiwake' }).first().waitFor();
-    expect(await options(page).count()).toBe(1);
+    await expect.poll(() => options(page).count()).toBe(1);
     await page.keyboard.press('Enter');
     await page.waitForURL(`**/vessels/${kittiwakeId}`);
   });
