@@ -30,9 +30,7 @@ function printedYear({ scene, mended }: Omit<Shot, 'year'>, year: number, varian
 async function develop(shot: Shot, key: string): Promise<Buffer> {
   const svg = Buffer.from(drawn(shot, randomOf(key)));
   // Whoever looks at what people send in has shut this loader. These drawings are our own.
-  sharp.unblock(SVG);
-  const flat = await sharp(svg).blur(0.8).removeAlpha().raw().toBuffer();
-  sharp.block(SVG);
+  const flat = await oneAtATime(() => sharp(svg).blur(0.8).removeAlpha().raw().toBuffer());
   const grain = randomOf(`${key} grain`);
   for (let at = 0; at < flat.length; at += 3) {
     const lighter = grain.between(-14, 14);
@@ -41,6 +39,18 @@ async function develop(shot: Shot, key: string): Promise<Buffer> {
   return sharp(flat, { raw: { ...PHOTOGRAPH, channels: 3 } })
     .jpeg({ quality: 74 })
     .toBuffer();
+}
+
+let before: Promise<unknown> = Promise.resolve();
+
+/** SVG is let in for one drawing at a time: whoever ends first would shut it to one that is still being opened. */
+function oneAtATime(draw: () => Promise<Buffer>): Promise<Buffer> {
+  const drawing = before.then(async () => {
+    sharp.unblock(SVG);
+    return draw().finally(() => sharp.block(SVG));
+  });
+  before = drawing.catch(() => undefined);
+  return drawing;
 }
 
 const clamp = (value: number) => Math.min(255, Math.max(0, value));

@@ -31,14 +31,13 @@ test('night is kept, over the device’s own choice, from the first paint on', a
   const paper = () => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
   const day = await paper();
 
-  await page.getByRole('radio', { name: 'night' }).check({ force: true });
+  await page.getByText('night', { exact: true }).click();
   const night = await paper();
   expect(night).not.toBe(day);
   await page.reload({ waitUntil: 'commit' });
   await page.locator('#root').waitFor({ state: 'attached' });
   expect(await paper()).toBe(night);
 
-  await page.getByRole('heading', { level: 1 }).waitFor();
-  await page.getByRole('radio', { name: 'as the device' }).check({ force: true });
-  expect(await paper()).toBe(day);
+  await page.getByText('as the device', { exact: true }).click();
+  await expect.poll(paper).toBe(day);
 });
