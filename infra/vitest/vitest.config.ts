@@ -16,6 +16,8 @@ export default defineConfig({
     testTimeout: long ? 30 * MINUTE : MINUTE,
     hookTimeout: 2 * MINUTE,
     teardownTimeout: 20_000,
+    // As long as the browser's own waits, which poll the same pages.
+    expect: { poll: { timeout: 30_000 } },
     cache: false,
     projects: [
       {
