@@ -8,6 +8,7 @@ import { useStartedApp, watchedPage } from '../support/started-app.ts';
 import { anOverride, aVessel } from '../support/vessels.ts';
 import { aSealedVisit, aShortRoute } from '../support/visits.ts';
 import { foundScreens } from './found-screens.ts';
+import { ruleScreens } from './rule-screens.ts';
 import { type SmallFleet, smallFleetWithFindings } from './small-fleet.ts';
 
 const browser = useBrowser();
@@ -145,51 +146,7 @@ const SCREENS: Record<string, (page: Page, fleet: Fleet) => Promise<void>> = {
     await page.getByRole('button', { name: 'Enter her' }).click();
     await page.getByText('Not entered yet').waitFor();
   },
-  rules: async (page) => {
-    await page.goto(`${app.address()}/rules`);
-    await page.getByRole('heading', { name: 'SOLAS', exact: true }).waitFor();
-  },
-  rule: async (page) => {
-    await page.goto(`${app.address()}/rules/raft-solas`);
-    await page.getByText('The same as a request').click();
-    await page.locator('.worked-example pre').waitFor();
-  },
-  'rule-of-many-things': async (page) => {
-    await page.goto(`${app.address()}/rules/fe-bs-insp`);
-    await page.locator('.worked').first().waitFor();
-  },
-  'rule-without-a-date': async (page) => {
-    await page.goto(`${app.address()}/rules/us-laidup`);
-    await page.getByText('Nothing with a date of its own.').waitFor();
-  },
-  'own-rule-new': async (page) => {
-    await page.goto(`${app.address()}/rules/new`);
-    await page.getByLabel('Which things it is about').selectOption('gas_hose');
-    await page.getByLabel('Aboard which vessels').selectOption('chosen');
-    await page.getByRole('button', { name: 'Lay it down' }).click();
-    await page.getByText('Not laid down yet').waitFor();
-  },
-  'own-rule': async (page, { ownRuleId }) => {
-    await page.goto(`${app.address()}/rules/${ownRuleId}`);
-    await page.getByRole('progressbar', { name: 'How far the change is' }).waitFor();
-  },
-  'own-rule-end': async (page, { ownRuleId }) => {
-    await page.goto(`${app.address()}/rules/${ownRuleId}/end`);
-    await page.getByRole('button', { name: 'End the rule' }).waitFor();
-  },
-  'own-figure-set': async (page, { kittiwakeId, raftId }) => {
-    await page.goto(`${app.address()}/vessels/${kittiwakeId}/figure?item=${raftId}&rule=raft-solas&duty=service`);
-    await page.getByLabel('Our interval').fill('13 months');
-    await page.getByLabel('Who decided it').fill('Anna Berg');
-    await page.getByLabel('Why').fill('cheaper');
-    await page.getByLabel('Where it stands in writing').fill('nowhere yet');
-    await page.getByRole('button', { name: 'Set our figure' }).click();
-    await page.getByText('never loosened').first().waitFor();
-  },
-  'own-figure': async (page, { overrideId }) => {
-    await page.goto(`${app.address()}/overrides/${overrideId}`);
-    await page.getByRole('button', { name: 'End it today' }).waitFor();
-  },
+  ...ruleScreens(app.address),
   people: async (page) => {
     await page.goto(`${app.address()}/people`);
     await page
